@@ -1,0 +1,57 @@
+import type { Side } from './geometry/box'
+import type { Point } from './geometry/point'
+import type { CellId, LeafRef, PartId } from './ids'
+
+/**
+ * Something the maker must judge, or may be glad of: never an exception. `measured` and `limit` are mm unless
+ * the table in docs/rules.md says otherwise. The words are made in checks/wording.ts alone.
+ */
+export interface Finding {
+  readonly code: FindingCode
+  readonly grade: 'good' | 'note' | 'wrong'
+  readonly part: PartId
+  readonly place: Place
+  readonly measured: number | null
+  readonly limit: number | null
+  /** What the sentence needs besides. */
+  readonly about: Readonly<Record<string, number | string>>
+  readonly remedies: readonly Remedy[]
+}
+
+export type FindingCode =
+  | 'centred'
+  | 'off-centre'
+  | 'play-empty'
+  | 'short'
+  | 'narrow'
+  | 'sliver'
+  | 'odd-count'
+  | 'even-count'
+  | 'defect-in-face'
+  | 'used-twice'
+  | 'sequence-broken'
+  | 'overhang-small'
+  | 'outside-play'
+  | 'no-leaf'
+  | 'figure-breaks'
+  | 'figure-meets'
+  | 'nudge-dropped'
+  | 'bare-width'
+
+export type Place =
+  | { readonly on: 'face' }
+  | { readonly on: 'cell'; readonly cell: CellId }
+  | { readonly on: 'seam'; readonly letter: string }
+  | { readonly on: 'edge'; readonly side: Side }
+  | { readonly on: 'leaf'; readonly leaf: LeafRef; readonly at: Point<'leaf'> | null }
+
+/** One change that would mend a finding; a command turns it into a new job. */
+export type Remedy =
+  | { readonly remedy: 'less overhang'; readonly side: Side; readonly by: number }
+  | { readonly remedy: 'move window'; readonly by: Point<'leaf'> }
+  | { readonly remedy: 'first position' }
+  | { readonly remedy: 'start at leaf'; readonly leaf: number }
+  | { readonly remedy: 'count'; readonly count: number }
+  | { readonly remedy: 'other leaf'; readonly cell: CellId; readonly leaf: number }
+  | { readonly remedy: 'next in run' }
+  | { readonly remedy: 'overhang'; readonly side: Side; readonly to: number }

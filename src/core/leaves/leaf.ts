@@ -1,0 +1,33 @@
+import type { DefectId } from '../ids'
+import type { Point } from '../geometry/point'
+import type { Ring } from '../geometry/polygon'
+
+/** Something in the wood that a face may have to go round. */
+export type DefectKind = 'knot' | 'hole' | 'split' | 'stain' | 'sapwood' | 'tear'
+
+export type DefectShape =
+  | { readonly shape: 'spot'; readonly centre: Point<'leaf'>; readonly radius: number }
+  | { readonly shape: 'area'; readonly ring: Ring<'leaf'> }
+  | { readonly shape: 'line'; readonly from: Point<'leaf'>; readonly to: Point<'leaf'> }
+
+export type Defect = DefectShape & {
+  readonly id: DefectId
+  readonly kind: DefectKind
+  readonly note: string
+}
+
+/** In use; kept back as a spare; or set aside, not to be used at all. */
+export type LeafState = 'in use' | 'spare' | 'set aside'
+
+/** One sheet of the flitch, in its own frame: x across, y from the numbered end, seen from the numbered side. */
+export interface Leaf {
+  /** As chalked on the leaf; unique in its flitch. Sequence is the order in the flitch, not this number. */
+  readonly number: number
+  /** null: the flitch's common outline. */
+  readonly outline: Ring<'leaf'> | null
+  readonly defects: readonly Defect[]
+  readonly state: LeafState
+  /** Where the spot at p on the flitch's first leaf lies on this one, minus p. */
+  readonly drift: Point<'leaf'>
+  readonly note: string
+}

@@ -1,0 +1,58 @@
+/**
+ * What has been decided about a face. One member of the union for each pattern; the file of the pattern turns
+ * it into cells.
+ */
+export type Recipe = StripRecipe | FourWayRecipe | RadialRecipe
+
+/** A number of leaves, or the fewest that will do. */
+export type LeafCount = number | 'fewest'
+
+/** The edge on which the first pair is opened like a book, seen from the numbered side. */
+export type Spine = 'left' | 'right'
+
+/** By spine: so that the first pair shows the two faces of one knife cut. */
+export type Laying = 'by spine' | 'left to right' | 'right to left'
+
+/** Leaves side by side over the full length of the face. */
+export interface StripRecipe {
+  readonly pattern: 'strips'
+  readonly match: 'book' | 'slip'
+  readonly arrangement: 'running' | 'balance' | 'centre balance'
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  /** Balance family: equal widths of the taped sheet (before) or of the finished face (after). */
+  readonly equal: 'before trimming' | 'after trimming'
+  /** Balance: whether a seam, a leaf or whichever comes lies on the centre. */
+  readonly centreOn: 'seam' | 'leaf' | 'either'
+  /** Running: the edge at which laying starts. */
+  readonly startAt: 'left' | 'right'
+  readonly spine: Spine
+  readonly laying: Laying
+  /** Slip: which side of all the leaves is up. */
+  readonly sideUp: 'numbered' | 'other'
+}
+
+/** Rows of leaves booked side to side and end to end about the centre of the face; four, or two rows of more. */
+export interface FourWayRecipe {
+  readonly pattern: 'four-way'
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  readonly equal: 'before trimming' | 'after trimming'
+  readonly spine: Spine
+  readonly laying: Laying
+  /** Where the numbered ends lie: at the cross seam, or at the outer ends. */
+  readonly numberedEnds: 'outside' | 'inside'
+}
+
+/** Wedges round the centre of the face, grain on their bisectors. */
+export interface RadialRecipe {
+  readonly pattern: 'radial'
+  readonly match: 'book' | 'slip'
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  /** Direction of the first seam, degrees from +x towards +y (clockwise as seen). */
+  readonly firstSeam: number
+  readonly spine: Spine
+  readonly laying: 'by spine' | 'clockwise' | 'anticlockwise'
+  readonly numberedEnds: 'inside' | 'outside'
+}

@@ -1,0 +1,27 @@
+import type { DefectKind } from './leaves/leaf'
+
+/** How much a face is looked at. */
+export type ShowClass = 'show' | 'now and then' | 'hidden'
+
+/** What this workshop can and will do: the same for all parts of a job. */
+export interface Shop {
+  /** Sound wood kept round each kind of defect. */
+  readonly clearance: Readonly<Record<DefectKind, number>>
+  /** What may stay in a face, by how much it is looked at. */
+  readonly tolerates: Readonly<Record<ShowClass, readonly DefectKind[]>>
+  /** A finished strip narrower than this is a sliver. */
+  readonly sliver: number
+  /** The least a sheet should stand over the core. */
+  readonly leastOverhang: number
+  /** How far the centre seam may be off the centre. */
+  readonly offCentre: number
+}
+
+/** Common practice in small furniture shops; every figure can be changed in the job. */
+export const USUAL_SHOP: Shop = {
+  clearance: { knot: 3, hole: 5, split: 3, stain: 2, sapwood: 0, tear: 3 },
+  tolerates: { show: [], 'now and then': ['stain', 'sapwood'], hidden: ['stain', 'sapwood', 'knot'] },
+  sliver: 30,
+  leastOverhang: 5,
+  offCentre: 0.5,
+}
