@@ -1,0 +1,84 @@
+/**
+ * Convex rings.
+ *
+ * Input: points anywhere; where a ring is asked for it is convex and runs positively (clockwise as seen). Output:
+ * convex rings running positively, no point repeated; null when nothing with an area is left. Tolerance: that of
+ * floating-point steps. Failure: none.
+ */
+import { cross, distance, subtract, type Point, type Space } from './point'
+import { ringEdges, signedArea, type Edge, type Ring } from './polygon'
+import { GRID, ROUNDING } from './tolerance'
+
+/**
+ * The smallest convex ring round some points, without points on its straight edges. Points that all lie on one line
+ * give its two ends, equal ones a single point.
+ */
+export function convexHull<S extends Space>(points: readonly Point<S>[]): Ring<S> {
+  const sorted = [...points].sort((p, q) => p.x - q.x || p.y - q.y)
+  const distinct = sorted.filter((p, i) => i === 0 || p.x !== sorted[i - 1]!.x || p.y !== sorted[i - 1]!.y)
+  if (distinct.length < 3) return distinct
+  const there = halfHull(distinct)
+  const back = halfHull([...distinct].reverse())
+  return [...there.slice(0, -1), ...back.slice(0, -1)]
+}
+
+function halfHull<S extends Space>(sorted: readonly Point<S>[]): Point<S>[] {
+  const hull: Point<S>[] = []
+  for (const p of sorted) {
+    while (hull.length > 1 && turn(hull[hull.length - 2]!, hull[hull.length - 1]!, p) <= 0) hull.pop()
+    hull.push(p)
+  }
+  return hull
+}
+
+const turn = <S extends Space>(a: Point<S>, b: Point<S>, c: Point<S>): number => cross(subtract(b, a), subtract(c, b))
+
+/** No point of the ring, running either way, lies further inside its hull than the grid. */
+export function isConvex<S extends Space>(ring: Ring<S>): boolean {
+  const hull = convexHull(ring)
+  if (hull.length < 3) return true
+  // what a dent takes from the hull is at least half its depth times its opening; both ways round must be straight
+  const edges = ringEdges(hull)
+  return ring.every((p) => edges.some((edge) => depthBehind(edge, p) <= GRID)) && windsOnce(ring, hull)
+}
+
+const windsOnce = <S extends Space>(ring: Ring<S>, hull: Ring<S>): boolean =>
+  signedArea(hull) - Math.abs(signedArea(ring)) <=
+  GRID * ringEdges(hull).reduce((sum, { a, b }) => sum + distance(a, b), 0)
+
+/** How far a point lies from the line through an edge, on the side that a positive ring has inside. */
+export function depthBehind<S extends Space>({ a, b }: Edge<S>, p: Point<S>): number {
+  return cross(subtract(b, a), subtract(p, a)) / distance(a, b)
+}
+
+/** The part of a convex ring on the inner side of the line through an edge of a positive ring. */
+export function insideHalfPlane<S extends Space>(ring: Ring<S>, edge: Edge<S>): Ring<S> | null {
+  const depths = ring.map((p) => depthBehind(edge, p))
+  const kept: Point<S>[] = []
+  ring.forEach((p, i) => {
+    const j = (i + 1) % ring.length
+    const [here, there] = [depths[i]!, depths[j]!]
+    if (here >= 0) kept.push(p)
+    if ((here > 0 && there < 0) || (here < 0 && there > 0)) kept.push(onLine(p, ring[j]!, here, there))
+  })
+  const distinct = kept.filter((p, i) => distance(p, kept[(i + 1) % kept.length]!) > ROUNDING)
+  return distinct.length > 2 ? distinct : null
+}
+
+/** Where the line from p to q, lying at these depths, comes to depth 0. */
+function onLine<S extends Space>(p: Point<S>, q: Point<S>, depthP: number, depthQ: number): Point<S> {
+  const whole = depthP - depthQ
+  return { x: (p.x * -depthQ + q.x * depthP) / whole, y: (p.y * -depthQ + q.y * depthP) / whole }
+}
+
+/** What two convex rings have in common. */
+export function convexOverlap<S extends Space>(ring: Ring<S>, other: Ring<S>): Ring<S> | null {
+  let left: Ring<S> | null = ring
+  for (const edge of ringEdges(other)) left = left && insideHalfPlane(left, edge)
+  return left
+}
+
+export function convexOverlapArea<S extends Space>(ring: Ring<S>, other: Ring<S>): number {
+  const overlap = convexOverlap(ring, other)
+  return overlap ? signedArea(overlap) : 0
+}
