@@ -78,11 +78,12 @@ const isTest = (place) => /\.(test|bench)(\.ts)?$/.test(place) || /\.test\b/.tes
 const lies = (place, room) => place === room || place.startsWith(`${room}/`) || place.startsWith(`${room}.`)
 const posix = (p) => p.split(path.sep).join('/')
 
-/** Where a file stands below src, without its ending: `core/seams/find-seams`; null outside src. */
+/** Where a file stands below src, without its ending: `core/seams/find-seams`; null outside src. The door is the app's. */
 function placeOf(file, root) {
   const inSrc = posix(path.relative(path.join(root, 'src'), file))
   if (inSrc.startsWith('..') || path.isAbsolute(inSrc)) return null
-  return inSrc.replace(/\.(ts|js|svelte)$/, '')
+  const place = inSrc.replace(/\.(ts|js|svelte)$/, '')
+  return place === 'main' ? 'app/main' : place
 }
 
 /** The step and the name of the core room that a place belongs to; the longest name that fits wins. */
@@ -94,7 +95,7 @@ function coreRoom(place) {
     .sort((a, b) => b.name.length - a.name.length)[0]
 }
 
-const outerRoom = (place) => (place === 'main' ? 'app' : place.split('/')[0])
+const outerRoom = (place) => place.split('/')[0]
 
 /** Why `from` may not import `to` (both places below src), or null when it may. */
 function roomTrouble(from, to) {
@@ -245,4 +246,5 @@ const noBarrel = {
   },
 }
 
+/** The rules as a plugin. @type {import('eslint').ESLint.Plugin} */
 export const rooms = { rules: { imports, 'no-cycle': noCycle, 'file-name': fileName, 'no-barrel': noBarrel } }

@@ -100,6 +100,7 @@ describe('who may import which library', () => {
     ['src/core/geometry/inner-fit.ts', 'clipper2-ts'],
     ['src/core/geometry/inner-fit.test.ts', 'clipper2-ts'],
     ['src/board/zz.ts', 'konva/lib/Core'],
+    ['src/main.ts', 'svelte'],
     ['src/documents/pdf/zz.ts', 'jspdf'],
     ['src/cli/zz.ts', 'node:fs'],
     ['src/core/units/zz.test.ts', 'fast-check'],

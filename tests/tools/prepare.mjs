@@ -52,7 +52,7 @@ async function findTools() {
   }
 }
 
-process.chdir(root)
 checkNode()
+process.chdir(root)
 installPackages()
 if (process.argv.includes('--for-tests')) await findTools()

@@ -1,0 +1,49 @@
+import { defineConfig } from '@playwright/test'
+import { chromiumPath } from './tests/tools/found-tools.ts'
+
+const port = process.env.E2E_PORT || '4319'
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  testMatch: '**/*.spec.ts',
+  fullyParallel: true,
+  forbidOnly: true,
+  retries: 0,
+  reporter: 'line',
+  expect: {
+    // the usual tolerance lets a leaf of another colour pass
+    toHaveScreenshot: { threshold: 0.02, maxDiffPixels: 40, animations: 'disabled' },
+  },
+  webServer: {
+    command: 'node tests/tools/serve.mjs',
+    env: { PORT: port },
+    url: `http://127.0.0.1:${port}/`,
+    reuseExistingServer: false,
+  },
+  use: {
+    baseURL: `http://127.0.0.1:${port}/`,
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+    trace: 'retain-on-failure',
+    launchOptions: {
+      executablePath: await chromiumPath(),
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--disable-background-networking',
+        '--no-first-run',
+        '--disable-component-update',
+        '--disable-sync',
+        '--font-render-hinting=none',
+      ],
+    },
+  },
+  projects: [
+    { name: 'desktop', use: { viewport: { width: 1280, height: 800 } } },
+    {
+      name: 'phone',
+      use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 },
+    },
+  ],
+})
