@@ -7,6 +7,9 @@ import type { Point } from '../geometry/point'
  */
 export type Layer = 'cut' | 'seam' | 'trim' | 'mark' | 'text' | 'wood'
 
+/** In the order in which they are painted where a writer sorts by layer: what is read lies on top. */
+export const LAYERS: readonly Layer[] = ['wood', 'trim', 'seam', 'cut', 'mark', 'text']
+
 export interface Drawing {
   readonly title: string
   /** What is to be seen; nothing reaches over it. */
@@ -25,6 +28,8 @@ export interface Line {
   readonly pen: number
   /** Lengths of dash and gap in turn, mm; null for a full line. */
   readonly dash: readonly number[] | null
+  /** How far along its dashes the line begins, mm: a line cut at the edge of a tile goes on in step. 0 if left out. */
+  readonly dashFrom?: number
   /** `#rrggbb`; black if null. */
   readonly colour: string | null
 }
@@ -69,8 +74,18 @@ export interface Picture {
   readonly layer: Layer
   readonly bytes: Uint8Array
   readonly type: 'jpeg' | 'png'
-  readonly unitToSheet: { readonly a: number; readonly b: number; readonly c: number; readonly d: number; readonly e: number; readonly f: number }
+  readonly unitToSheet: AffineMap
   readonly clip: readonly Point<'sheet'>[] | null
+}
+
+/** `x' = a·x + c·y + e`, `y' = b·x + d·y + f`. */
+export interface AffineMap {
+  readonly a: number
+  readonly b: number
+  readonly c: number
+  readonly d: number
+  readonly e: number
+  readonly f: number
 }
 
 /** 9 pt, the smallest text on any sheet: the em in mm. */
