@@ -25,7 +25,8 @@ export const boxWidth = <S extends Space>({ min, max }: Box<S>): number => max.x
 
 export const boxHeight = <S extends Space>({ min, max }: Box<S>): number => max.y - min.y
 
-export const boxCentre = <S extends Space>({ min, max }: Box<S>): Point<S> => point((min.x + max.x) / 2, (min.y + max.y) / 2)
+export const boxCentre = <S extends Space>({ min, max }: Box<S>): Point<S> =>
+  point((min.x + max.x) / 2, (min.y + max.y) / 2)
 
 export const boxesOverlap = <S extends Space>(p: Box<S>, q: Box<S>): boolean =>
   p.min.x < q.max.x && q.min.x < p.max.x && p.min.y < q.max.y && q.min.y < p.max.y

@@ -44,11 +44,13 @@ export function toGrid({ x, y }: { readonly x: number; readonly y: number }, gri
 }
 
 /** A ring on the grid, without repeats and spikes; the way it runs is kept. Fewer than three points: no area. */
-export function toGridRing<S extends Space>(ring: Ring<S>, grid = GRID): GridRing {
+export const toGridRing = <S extends Space>(ring: Ring<S>, grid = GRID): GridRing =>
+  withoutSpikes(ring.map((p) => toGrid(p, grid)))
+
+/** A closed line without repeated points and without places where it turns back on itself; empty if none of it is left. */
+export function withoutSpikes(line: readonly GridPoint[]): GridRing {
   const kept: GridRing = []
-  for (const p of ring) {
-    keepPoint(kept, toGrid(p, grid))
-  }
+  for (const p of line) keepPoint(kept, p)
   return closedCleanly(kept)
 }
 

@@ -12,7 +12,7 @@ import { Clipper64, ClipType, FillRule, PathType, PolyTree64, type PolyPath64 } 
 import polygonClipping from 'polygon-clipping'
 import type { MultiPolygon } from 'polygon-clipping'
 import { regionBox, type Box } from './box'
-import { fromGridPolygon, toGridPolygons, type GridRing } from './clip-grid'
+import { fromGridPolygon, toGridPolygons, withoutSpikes, type GridRing } from './clip-grid'
 import { distance, type Space } from './point'
 import { polygonArea, regionArea, ringEdges, signedArea, type Polygon, type Region, type Ring } from './polygon'
 import { GRID } from './tolerance'
@@ -24,7 +24,7 @@ const COARSER_GRID = GRID * 4
 /** Everything that lies in any of the regions. One region by itself is cleaned: overlaps within it are united. */
 export function unite<S extends Space>(...regions: readonly Region<S>[]): Region<S> {
   const filled = regions.filter((region) => region.length > 0)
-  if (filled.length > 1 && areAllApart(filled.map(regionBox))) return filled.flatMap(orientedRegion)
+  if (filled.length > 1 && areAllApart(filled.map(regionBox))) return filled.flatMap(snappedRegion)
   return combine('union', filled)
 }
 
@@ -41,7 +41,7 @@ export function regionLess<S extends Space>(region: Region<S>, ...taken: readonl
   if (region.length === 0) return []
   const box = regionBox(region)
   const meeting = taken.filter((other) => other.length > 0 && boxesMeet(box, regionBox(other)))
-  return meeting.length === 0 ? orientedRegion(region) : combine('difference', [region, ...meeting])
+  return meeting.length === 0 ? snappedRegion(region) : combine('difference', [region, ...meeting])
 }
 
 /** What lies in one of two regions but not in both. */
@@ -53,6 +53,7 @@ export const symmetricDifference = <S extends Space>(a: Region<S>, b: Region<S>)
  */
 export function intersectAll<S extends Space>(regions: readonly Region<S>[]): Region<S> {
   let level = regions.map((region) => toGridPolygons(region).flat())
+  if (level.length === 0) return []
   if (level.length === 1) return treeRegion(level[0]!, [], ClipType.Union)
   while (level.length > 2) {
     const next: GridRing[][] = []
@@ -62,6 +63,10 @@ export function intersectAll<S extends Space>(regions: readonly Region<S>[]): Re
   const [a, b] = level
   return a && b ? treeRegion(a, b, ClipType.Intersection) : []
 }
+
+/** The region on the grid, as an operation would leave it. */
+const snappedRegion = <S extends Space>(region: Region<S>): Region<S> =>
+  toGridPolygons(region).map((rings) => fromGridPolygon<S>(rings))
 
 /** The region without polygons that are thinner, on the average, than a width: what rounding leaves behind. */
 export const withoutSlivers = <S extends Space>(region: Region<S>, width = 2 * GRID): Region<S> =>
@@ -80,9 +85,13 @@ const orientedRing = <S extends Space>(ring: Ring<S>, way: 1 | -1): Ring<S> =>
 const polygonPerimeter = <S extends Space>(polygon: Polygon<S>): number =>
   polygon.reduce((sum, ring) => sum + ringEdges(ring).reduce((length, { a, b }) => length + distance(a, b), 0), 0)
 
-/** Where paths that may cross themselves and each other wind round a point once or more, positively. */
+/**
+ * Where paths that may cross themselves and each other wind round a point once or more, positively. A path that turns
+ * back on itself along a level line makes the library unite wrongly, so such places are dropped first: they enclose
+ * nothing.
+ */
 export const woundRegion = <S extends Space>(paths: readonly GridRing[]): Region<S> =>
-  treeRegion(paths, [], ClipType.Union)
+  treeRegion(paths.map(withoutSpikes), [], ClipType.Union)
 
 function combine<S extends Space>(operation: Operation, regions: readonly Region<S>[]): Region<S> {
   for (const grid of [GRID, COARSER_GRID]) {
@@ -146,10 +155,14 @@ function combineWhole<S extends Space>(operation: Operation, regions: readonly R
 function bothPaths(a: GridRing[], b: GridRing[]): GridRing[] {
   const paths: GridRing[] = []
   prepared(a, b).execute(ClipType.Intersection, FillRule.Positive, paths)
-  return paths
+  return paths.map(withoutSpikes)
 }
 
-function treeRegion<S extends Space>(subject: readonly GridRing[], clip: readonly GridRing[], type: ClipType) {
+function treeRegion<S extends Space>(
+  subject: readonly GridRing[],
+  clip: readonly GridRing[],
+  type: ClipType,
+): Region<S> {
   const tree = new PolyTree64()
   prepared(subject, clip).execute(type, FillRule.Positive, tree)
   const polygons: Polygon<S>[] = []
@@ -159,8 +172,10 @@ function treeRegion<S extends Space>(subject: readonly GridRing[], clip: readonl
 
 function prepared(subject: readonly GridRing[], clip: readonly GridRing[]): Clipper64 {
   const clipper = new Clipper64()
-  clipper.addPaths(subject as GridRing[], PathType.Subject)
-  if (clip.length > 0) clipper.addPaths(clip as GridRing[], PathType.Clip)
+  // the library stumbles over a ring without points
+  const filled = (rings: readonly GridRing[]) => rings.filter((ring) => ring.length > 0)
+  clipper.addPaths(filled(subject), PathType.Subject)
+  clipper.addPaths(filled(clip), PathType.Clip)
   return clipper
 }
 

@@ -10,5 +10,5 @@ export const MEETS = 0.1
 /** Room for the rounding of a handful of floating-point steps on coordinates of some metres. */
 export const ROUNDING = 1e-9
 
-/** How much a piece is reduced on every edge to find the positions where it fits exactly. */
+/** How far the room is widened all round to find the positions where a piece fits exactly. */
 export const EXACT_FIT = 0.005

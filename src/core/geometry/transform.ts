@@ -17,7 +17,14 @@ export interface Transform<From extends Space, To extends Space> {
   readonly [way]?: (from: From, to: To) => [From, To]
 }
 
-export const identity = <S extends Space, T extends Space = S>(): Transform<S, T> => ({ a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 })
+export const identity = <S extends Space, T extends Space = S>(): Transform<S, T> => ({
+  a: 1,
+  b: 0,
+  c: 0,
+  d: 1,
+  e: 0,
+  f: 0,
+})
 
 export const translation = <S extends Space, T extends Space = S>(x: number, y: number): Transform<S, T> => ({
   a: 1,
@@ -61,7 +68,7 @@ export function compose<A extends Space, B extends Space, C extends Space>(
 }
 
 /** Negative exactly when the map mirrors. */
-export const determinant = (t: Transform<Space, Space> | Transform<never, never>): number => t.a * t.d - t.b * t.c
+export const determinant = <A extends Space, B extends Space>(t: Transform<A, B>): number => t.a * t.d - t.b * t.c
 
 /** The way back. The map must not be flat (determinant 0). */
 export function invert<A extends Space, B extends Space>(t: Transform<A, B>): Transform<B, A> {
