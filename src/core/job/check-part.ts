@@ -1,0 +1,78 @@
+import type { Edges } from '../geometry/box'
+import type { Recipe } from '../patterns/recipe'
+import type { Shop } from '../shop'
+import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
+import type { Part } from './job'
+import { LIMITS, type Limits } from './limits'
+import { inPlace } from './place-words'
+import type { MeaningTrouble } from './trouble'
+
+const { width, length, allowance, laterAllowance } = LIMITS
+
+/** The first thing about a part that can't be so, or null. Whether its leaves are there is for the checks of the face. */
+export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
+  return (
+    fieldsTrouble(part, { width, length, allowance, laterAllowance }, [owner]) ??
+    fieldsTrouble(part.core, allEdges(LIMITS.core), [owner], ['core']) ??
+    fieldsTrouble(part.overhang, allEdges(LIMITS.overhang), [owner], ['overhang']) ??
+    coreTrouble(part, owner) ??
+    recipeTrouble(part.recipe, owner) ??
+    placesTrouble(part, owner)
+  )
+}
+
+const allEdges = (limits: Limits): Readonly<Record<keyof Edges, Limits>> => ({
+  top: limits,
+  right: limits,
+  bottom: limits,
+  left: limits,
+})
+
+/** A core that is smaller than the panel must still be there. */
+function coreTrouble({ width, length, core }: Part, owner: string): MeaningTrouble | null {
+  const place = inPlace([owner], ['core'])
+  const left = Math.min(width + core.left + core.right, length + core.top + core.bottom)
+  return left > 0 ? null : { trouble: 'nothing left', place, value: left }
+}
+
+function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
+  const place = (field: string) => inPlace([owner], ['recipe', field])
+  return (
+    (recipe.count === 'fewest' ? null : numberTrouble(recipe.count, LIMITS.count, place('count'))) ??
+    numberTrouble(recipe.firstLeaf, LIMITS.leafNumber, place('firstLeaf')) ??
+    (recipe.pattern === 'radial' ? numberTrouble(recipe.firstSeam, LIMITS.firstSeam, place('firstSeam')) : null)
+  )
+}
+
+function placesTrouble({ positions, chosen, nudges }: Part, owner: string): MeaningTrouble | null {
+  for (const [group, at] of Object.entries(positions)) {
+    const wrong = pointTrouble(at, [owner], ['positions', group])
+    if (wrong) return wrong
+  }
+  for (const [cell, leaf] of Object.entries(chosen)) {
+    const wrong = numberTrouble(leaf, LIMITS.leafNumber, inPlace([owner], ['chosen', cell]))
+    if (wrong) return wrong
+  }
+  for (const [cell, { leaf, by }] of Object.entries(nudges)) {
+    const within = ['nudges', cell]
+    const wrong =
+      numberTrouble(leaf, LIMITS.leafNumber, inPlace([owner], [...within, 'leaf'])) ??
+      pointTrouble(by, [owner], [...within, 'by'])
+    if (wrong) return wrong
+  }
+  return null
+}
+
+/** As `partTrouble`, for the shop's own figures. */
+export function shopTrouble({ clearance, sliver, leastOverhang, offCentre }: Shop): MeaningTrouble | null {
+  const limits = Object.fromEntries(Object.keys(clearance).map((kind) => [kind, LIMITS.clearance]))
+  return (
+    fieldsTrouble(clearance, limits as Record<keyof Shop['clearance'], Limits>, [], ['shop', 'clearance']) ??
+    fieldsTrouble(
+      { sliver, leastOverhang, offCentre },
+      { sliver: LIMITS.sliver, leastOverhang: LIMITS.leastOverhang, offCentre: LIMITS.offCentre },
+      [],
+      ['shop'],
+    )
+  )
+}

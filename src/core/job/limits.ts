@@ -1,0 +1,51 @@
+/** What a number in a job may be. Ends included, unless `above` says that the least is not. */
+export interface Limits {
+  readonly least: number
+  readonly most: number
+  readonly above?: boolean
+  readonly whole?: boolean
+  readonly unit: 'mm' | 'degrees' | 'none'
+}
+
+/** No leaf, panel or coordinate is larger than this. */
+export const LARGEST = 20_000
+
+/** All flitches of a job together. */
+export const MOST_LEAVES = 2_000
+export const MOST_FLITCHES = 200
+export const MOST_PARTS = 500
+export const MOST_POINTS = 5_000
+export const MOST_DEFECTS = 500
+/** Positions, chosen leaves or nudges of one part. */
+export const MOST_ENTRIES = 2_000
+export const LONGEST_NAME = 200
+export const LONGEST_NOTE = 5_000
+
+const mm = (least: number, most: number): Limits => ({ least, most, unit: 'mm' })
+const size = (most: number): Limits => ({ least: 0, most, above: true, unit: 'mm' })
+const whole = (least: number, most: number): Limits => ({ least, most, whole: true, unit: 'none' })
+
+/** One entry for each number of a job, by the name it has there. */
+export const LIMITS = {
+  width: size(LARGEST),
+  length: size(LARGEST),
+  coordinate: mm(-LARGEST, LARGEST),
+  core: mm(-1_000, 1_000),
+  overhang: mm(0, 1_000),
+  allowance: mm(0, 100),
+  laterAllowance: mm(0, 100),
+  thickness: size(20),
+  lossBetween: mm(0, 20),
+  sideMargin: mm(0, 1_000),
+  endMargin: mm(0, 5_000),
+  radius: size(LARGEST),
+  clearance: mm(0, 500),
+  sliver: mm(0, 1_000),
+  leastOverhang: mm(0, 1_000),
+  offCentre: mm(0, 100),
+  firstSeam: { least: -360, most: 360, unit: 'degrees' },
+  count: whole(1, 500),
+  leafNumber: whole(1, 99_999),
+  leaves: whole(1, MOST_LEAVES),
+  missing: whole(1, MOST_LEAVES),
+} as const satisfies Record<string, Limits>

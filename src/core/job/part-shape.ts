@@ -1,0 +1,104 @@
+import * as v from 'valibot'
+import { DEFECT_KINDS } from './flitch-shape'
+import { aName, anId, aNumber, aPoint, aWholeNumber, byName, notAList, oneOf, someEdges } from './shape-pieces'
+
+const leafCount = 'a whole number or “fewest”'
+
+const anyRecipe = {
+  count: v.optional(v.union([v.pipe(v.number(), v.integer(leafCount)), v.literal('fewest')], leafCount)),
+  firstLeaf: v.optional(aWholeNumber),
+  spine: v.optional(oneOf(['left', 'right'])),
+}
+
+const match = v.optional(oneOf(['book', 'slip']))
+const equal = v.optional(oneOf(['before trimming', 'after trimming']))
+const numberedEnds = v.optional(oneOf(['outside', 'inside']))
+const acrossLaying = v.optional(oneOf(['by spine', 'left to right', 'right to left']))
+
+const stripShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('strips'),
+  match,
+  arrangement: v.optional(oneOf(['running', 'balance', 'centre balance'])),
+  equal,
+  centreOn: v.optional(oneOf(['seam', 'leaf', 'either'])),
+  startAt: v.optional(oneOf(['left', 'right'])),
+  laying: acrossLaying,
+  sideUp: v.optional(oneOf(['numbered', 'other'])),
+})
+
+const fourWayShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('four-way'),
+  equal,
+  laying: acrossLaying,
+  numberedEnds,
+})
+
+const radialShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('radial'),
+  match,
+  firstSeam: v.optional(aNumber),
+  laying: v.optional(oneOf(['by spine', 'clockwise', 'anticlockwise'])),
+  numberedEnds,
+})
+
+const recipeShape = v.variant(
+  'pattern',
+  [stripShape, fourWayShape, radialShape],
+  'one of “strips”, “four-way”, “radial”',
+)
+
+export type RecipeInFile = v.InferOutput<typeof recipeShape>
+
+/** A part as it stands in a file; what may be left out is filled in by `fillJob`. */
+export const partShape = v.strictObject({
+  id: v.optional(anId),
+  name: v.optional(aName),
+  width: aNumber,
+  length: aNumber,
+  showClass: v.optional(oneOf(['show', 'now and then', 'hidden'])),
+  core: v.optional(someEdges),
+  overhang: v.optional(someEdges),
+  jointing: v.optional(oneOf(['packet', 'pair', 'overlap'])),
+  allowance: v.optional(aNumber),
+  laterAllowance: v.optional(aNumber),
+  lying: v.optional(v.boolean('true or false')),
+  flitch: v.optional(anId),
+  recipe: v.optional(recipeShape),
+  positions: v.optional(byName(aPoint<'leaf'>()), {}),
+  chosen: v.optional(byName(aWholeNumber), {}),
+  nudges: v.optional(byName(v.strictObject({ leaf: aWholeNumber, by: aPoint<'leaf'>() })), {}),
+})
+
+export type PartInFile = v.InferOutput<typeof partShape>
+
+const kinds = v.optional(v.pipe(v.array(oneOf(DEFECT_KINDS), 'a list'), v.maxLength(20, 'a list of at most 20')))
+const clearance = v.optional(aNumber)
+
+/** What the shop does otherwise than usual. */
+export const shopShape = v.pipe(
+  notAList,
+  v.strictObject({
+    clearance: v.optional(
+      v.pipe(
+        notAList,
+        v.strictObject({
+          knot: clearance,
+          hole: clearance,
+          split: clearance,
+          stain: clearance,
+          sapwood: clearance,
+          tear: clearance,
+        }),
+      ),
+    ),
+    tolerates: v.optional(v.pipe(notAList, v.strictObject({ show: kinds, 'now and then': kinds, hidden: kinds }))),
+    sliver: v.optional(aNumber),
+    leastOverhang: v.optional(aNumber),
+    offCentre: v.optional(aNumber),
+  }),
+)
+
+export type ShopInFile = v.InferOutput<typeof shopShape>

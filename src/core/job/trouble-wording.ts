@@ -1,0 +1,101 @@
+import type { OutlineTrouble } from '../geometry/outline-check'
+import type { Limits } from './limits'
+import type { FormTrouble, JobTrouble, MeaningTrouble } from './trouble'
+
+/** How a length is shown; millimetres, as in the file, unless the shop's own way is given. */
+export type LengthWords = (mm: number) => string
+
+const inMillimetres: LengthWords = (mm) => `${tidy(mm)} mm`
+
+/** One sentence, or two, that name the place, the value and the limit. */
+export function jobSentence(trouble: JobTrouble, length: LengthWords = inMillimetres): string {
+  return 'place' in trouble ? capital(sentence(trouble, length)) : formSentence(trouble)
+}
+
+function formSentence(trouble: Exclude<FormTrouble, { place: string }>): string {
+  switch (trouble.trouble) {
+    case 'empty':
+      return 'The file is empty.'
+    case 'not json':
+      return `This is not well-formed JSON${where(trouble.line, trouble.column)}.`
+    case 'not a job':
+      return trouble.format === null
+        ? 'This is not a Leafturn job: it does not begin with "format": "leafturn job".'
+        : `This is not a Leafturn job: its format is “${trouble.format}”, not “leafturn job”.`
+    case 'no version':
+      return `The job does not say its version: a whole number from 1 is wanted, not ${trouble.found}.`
+    case 'newer version':
+      return `The job was saved in version ${trouble.version} of the format, and this program reads up to ${trouble.newest}. A newer Leafturn is needed to open it.`
+  }
+}
+
+function sentence(trouble: Extract<JobTrouble, { place: string }>, length: LengthWords): string {
+  switch (trouble.trouble) {
+    case 'missing':
+      return `${trouble.place} is missing.`
+    case 'unknown field':
+      return `${trouble.place}${trouble.place.includes(':') ? ',' : ':'} “${trouble.field}” is not a field that belongs there. It may be misspelt.`
+    case 'wrong kind':
+      return `${trouble.place} should be ${trouble.wanted}, not ${trouble.found}.`
+    default:
+      return meaningSentence(trouble, length)
+  }
+}
+
+function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
+  switch (trouble.trouble) {
+    case 'out of limits':
+      return limitSentence(trouble.place, trouble.value, trouble.limits, length)
+    case 'too many':
+      return `${trouble.place} has ${trouble.value} ${trouble.things}; ${trouble.limit} is the most.`
+    case 'bad outline':
+      return `${trouble.place} ${outlineFault(trouble.fault, length)}.`
+    case 'repeated leaf':
+      return `${trouble.place}: leaf ${trouble.leaf} is listed twice.`
+    case 'repeated id':
+      return `${trouble.place}: the id “${trouble.id}” is taken already.`
+    case 'no such flitch':
+      return `${trouble.place} names the flitch “${trouble.flitch}”, which is not in this job.`
+    case 'no such leaf':
+      return `${trouble.place} names leaf ${trouble.leaf}, which is not in the flitch.`
+    case 'no length':
+      return `${trouble.place} begins and ends at the same point.`
+    case 'nothing left':
+      return `${trouble.place} leaves ${length(trouble.value)} of the panel; more than ${length(0)} must be left.`
+    case 'first leaf drifts':
+      return `${trouble.place} must be 0: drift is measured from leaf ${trouble.leaf}, the first of its flitch.`
+  }
+}
+
+function outlineFault({ reason, at, edges: [first, second] }: OutlineTrouble<'leaf'>, length: LengthWords): string {
+  const place = `${length(at.x)} across and ${length(at.y)} along`
+  switch (reason) {
+    case 'crossed':
+      return `crosses or touches itself at ${place}, where edges ${first + 1} and ${second + 1} meet`
+    case 'no area':
+      return 'encloses no area'
+    case 'too few points':
+      return 'has fewer than 3 points that are apart'
+    case 'too far out':
+    case 'not a number':
+      return `has a point, number ${first + 1}, that can't be drawn`
+  }
+}
+
+function limitSentence(place: string, value: number, limits: Limits, length: LengthWords): string {
+  const words = (n: number) => (limits.unit === 'mm' ? length(n) : limits.unit === 'degrees' ? `${tidy(n)}°` : tidy(n))
+  if (Number.isNaN(value)) return `${place} is not a number.`
+  if (!Number.isFinite(value)) return `${place} is endless; ${words(limits.most)} is the most.`
+  if (value > limits.most) return `${place} is ${words(value)}; ${words(limits.most)} is the most.`
+  if (value < limits.least && !limits.above) return `${place} is ${words(value)}; ${words(limits.least)} is the least.`
+  if (value <= limits.least && limits.above)
+    return `${place} is ${words(value)}; it must be more than ${words(limits.least)}.`
+  return `${place} is ${words(value)}; it must be a whole number.`
+}
+
+const where = (line: number | null, column: number | null): string =>
+  line === null ? '' : ` (line ${line}${column === null ? '' : `, column ${column}`})`
+
+const tidy = (n: number): string => String(Math.round(n * 1e6) / 1e6)
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,0 +1,36 @@
+import type { OutlineTrouble } from '../geometry/outline-check'
+import type { Limits } from './limits'
+
+/** Why a file is not a job at all. */
+export type FormTrouble =
+  | { readonly trouble: 'empty' }
+  /** Line and column count from 1; null where they could not be told. */
+  | { readonly trouble: 'not json'; readonly line: number | null; readonly column: number | null }
+  | { readonly trouble: 'not a job'; readonly format: string | null }
+  | { readonly trouble: 'no version'; readonly found: string }
+  | { readonly trouble: 'newer version'; readonly version: number; readonly newest: number }
+  | { readonly trouble: 'missing'; readonly place: string }
+  | { readonly trouble: 'unknown field'; readonly place: string; readonly field: string }
+  | { readonly trouble: 'wrong kind'; readonly place: string; readonly wanted: string; readonly found: string }
+
+/** Why what is said can't be so. `place` is in words: `part 2, “Door”: width`. */
+export type MeaningTrouble =
+  | { readonly trouble: 'out of limits'; readonly place: string; readonly value: number; readonly limits: Limits }
+  | {
+      readonly trouble: 'too many'
+      readonly place: string
+      readonly value: number
+      readonly things: string
+      readonly limit: number
+    }
+  | { readonly trouble: 'bad outline'; readonly place: string; readonly fault: OutlineTrouble<'leaf'> }
+  | { readonly trouble: 'repeated leaf'; readonly place: string; readonly leaf: number }
+  | { readonly trouble: 'repeated id'; readonly place: string; readonly id: string }
+  | { readonly trouble: 'no such flitch'; readonly place: string; readonly flitch: string }
+  | { readonly trouble: 'no such leaf'; readonly place: string; readonly leaf: number }
+  | { readonly trouble: 'no length'; readonly place: string }
+  | { readonly trouble: 'nothing left'; readonly place: string; readonly value: number }
+  | { readonly trouble: 'first leaf drifts'; readonly place: string; readonly leaf: number }
+
+/** Why a text could not be read as a job. */
+export type JobTrouble = FormTrouble | MeaningTrouble

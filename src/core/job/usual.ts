@@ -1,0 +1,98 @@
+import { point } from '../geometry/point'
+import type { Ring } from '../geometry/polygon'
+import { boxRing } from '../geometry/box'
+import type { FlitchId, PartId } from '../ids'
+import type { Flitch } from '../leaves/flitch'
+import type { Leaf } from '../leaves/leaf'
+import type { FourWayRecipe, RadialRecipe, Recipe, StripRecipe } from '../patterns/recipe'
+import { USUAL_SHOP } from '../shop'
+import type { Job, Jointing, Part } from './job'
+
+/** A job in which nothing has been decided yet. */
+export const emptyJob = (name: string): Job => ({ name, unit: 'mm', shop: USUAL_SHOP, flitches: [], parts: [] })
+
+/** A leaf of which only the number is known. */
+export const blankLeaf = (number: number): Leaf => ({
+  number,
+  outline: null,
+  defects: [],
+  state: 'in use',
+  drift: point(0, 0),
+  note: '',
+})
+
+/** The outline of a leaf given by its width and length alone: the numbered end at y = 0, the left edge at x = 0. */
+export const rectangle = (width: number, length: number): Ring<'leaf'> =>
+  boxRing({ min: point<'leaf'>(0, 0), max: point<'leaf'>(width, length) })
+
+/** A knife-cut flitch whose outline is taken to be sound to its edges. */
+export const usualFlitch = (id: FlitchId, name: string, outline: Ring<'leaf'>, leaves: readonly Leaf[]): Flitch => ({
+  id,
+  name,
+  species: '',
+  cut: 'flat',
+  thickness: 0.6,
+  lossBetween: 0,
+  leafOneAt: 'top',
+  numberedFace: 'upper',
+  numberedFaceIs: 'tight',
+  outline,
+  leaves,
+  missing: [],
+  sideMargin: 0,
+  endMargin: 0,
+})
+
+/** What each way of jointing takes off an edge. */
+export const USUAL_ALLOWANCE: Readonly<Record<Jointing, number>> = { packet: 3, pair: 1.5, overlap: 6 }
+
+/** A part for the bag press, faced in the plainest way from the flitch's first leaf. */
+export function usualPart(id: PartId, name: string, width: number, length: number, flitch: Flitch): Part {
+  return {
+    id,
+    name,
+    width,
+    length,
+    showClass: 'show',
+    core: { top: 0, right: 0, bottom: 0, left: 0 },
+    overhang: { top: 10, right: 6, bottom: 10, left: 6 },
+    jointing: 'packet',
+    allowance: USUAL_ALLOWANCE.packet,
+    laterAllowance: 8,
+    lying: false,
+    flitch: flitch.id,
+    recipe: usualRecipe('strips', firstLeafOf(flitch)),
+    positions: {},
+    chosen: {},
+    nudges: {},
+  }
+}
+
+/** The number of the leaf that comes first in the sequence. */
+export const firstLeafOf = (flitch: Flitch): number => flitch.leaves[0]?.number ?? 1
+
+/** The recipe of a pattern before anything has been chosen in it. */
+export function usualRecipe(pattern: 'strips', firstLeaf: number): StripRecipe
+export function usualRecipe(pattern: 'four-way', firstLeaf: number): FourWayRecipe
+export function usualRecipe(pattern: 'radial', firstLeaf: number): RadialRecipe
+export function usualRecipe(pattern: Recipe['pattern'], firstLeaf: number): Recipe
+export function usualRecipe(pattern: Recipe['pattern'], firstLeaf: number): Recipe {
+  const shared = { count: 'fewest', firstLeaf, spine: 'right', laying: 'by spine' } as const
+  switch (pattern) {
+    case 'strips':
+      return { pattern, ...shared, ...USUAL_STRIPS }
+    case 'four-way':
+      return { pattern, ...shared, equal: 'after trimming', numberedEnds: 'outside' }
+    case 'radial':
+      return { pattern, ...shared, match: 'book', firstSeam: 0, numberedEnds: 'inside' }
+  }
+}
+
+const USUAL_STRIPS = {
+  match: 'book',
+  arrangement: 'centre balance',
+  equal: 'after trimming',
+  centreOn: 'either',
+  startAt: 'left',
+  sideUp: 'numbered',
+} as const

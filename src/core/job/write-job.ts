@@ -1,0 +1,107 @@
+import type { Edges } from '../geometry/box'
+import type { Point, Space } from '../geometry/point'
+import type { Ring } from '../geometry/polygon'
+import type { Flitch } from '../leaves/flitch'
+import type { Defect, Leaf } from '../leaves/leaf'
+import type { Recipe } from '../patterns/recipe'
+import type { Shop } from '../shop'
+import type { Job, Part } from './job'
+import { layoutJson, type Json } from './layout-json'
+import { NEWEST_VERSION } from './migrations'
+import { rectangle } from './usual'
+
+/**
+ * The job as the text of a job.json: lengths in mm, angles in degrees, points as [x, y]. Everything that has a
+ * usual value is written all the same, so that a file keeps its meaning if the usual changes; only what is empty
+ * is left out.
+ */
+export const writeJob = (job: Job): string =>
+  layoutJson({
+    format: 'leafturn job',
+    version: NEWEST_VERSION,
+    name: job.name,
+    unit: job.unit,
+    shop: plainShop(job.shop),
+    flitches: job.flitches.map(plainFlitch),
+    parts: job.parts.map(plainPart),
+  })
+
+const plainShop = ({ clearance, tolerates, sliver, leastOverhang, offCentre }: Shop): Json => ({
+  clearance: { ...clearance },
+  tolerates: { ...tolerates },
+  sliver,
+  leastOverhang,
+  offCentre,
+})
+
+function plainFlitch({ outline, leaves, missing, ...flitch }: Flitch): Json {
+  const size = sizeOf(outline)
+  return {
+    ...flitch,
+    ...(size ? { size } : { outline: plainRing(outline) }),
+    leaves: leaves.every(({ number }, i) => number === i + 1) ? leaves.length : leaves.map(({ number }) => number),
+    differing: unlessEmpty(leaves.map(plainLeaf).filter((leaf) => Object.keys(leaf).length > 1)),
+    missing: unlessEmpty(missing.map(({ after, count }) => ({ after, count }))),
+  }
+}
+
+/** Only what sets the leaf apart from one of which nothing but the number is known. */
+function plainLeaf({ number, outline, defects, state, drift, note }: Leaf): { readonly [key: string]: Json } {
+  return {
+    number,
+    ...(state !== 'in use' && { state }),
+    ...((drift.x !== 0 || drift.y !== 0) && { drift: plainPoint(drift) }),
+    ...(note !== '' && { note }),
+    ...(outline && { outline: plainRing(outline) }),
+    ...(defects.length > 0 && { defects: defects.map(plainDefect) }),
+  }
+}
+
+function plainDefect(defect: Defect): Json {
+  const { id, kind } = defect
+  const note = defect.note === '' ? undefined : defect.note
+  switch (defect.shape) {
+    case 'spot':
+      return { id, kind, shape: defect.shape, centre: plainPoint(defect.centre), radius: defect.radius, note }
+    case 'line':
+      return { id, kind, shape: defect.shape, from: plainPoint(defect.from), to: plainPoint(defect.to), note }
+    case 'area':
+      return { id, kind, shape: defect.shape, ring: plainRing(defect.ring), note }
+  }
+}
+
+const plainPart = ({ core, overhang, recipe, positions, chosen, nudges, ...part }: Part): Json => ({
+  ...part,
+  core: plainEdges(core),
+  overhang: plainEdges(overhang),
+  recipe: plainRecipe(recipe),
+  positions: plainRecord(positions, plainPoint),
+  chosen: plainRecord(chosen, (leaf) => leaf),
+  nudges: plainRecord(nudges, ({ leaf, by }) => ({ leaf, by: plainPoint(by) })),
+})
+
+const plainRecipe = (recipe: Recipe): Json => ({ ...recipe })
+
+function plainEdges({ top, right, bottom, left }: Edges): Json {
+  if (top !== bottom || left !== right) return [top, right, bottom, left]
+  return top === left ? top : { sides: left, ends: top }
+}
+
+function plainRecord<T>(record: Readonly<Record<string, T>>, plain: (value: T) => Json): Json | undefined {
+  const entries = Object.entries(record)
+  return entries.length === 0 ? undefined : Object.fromEntries(entries.map(([key, value]) => [key, plain(value)]))
+}
+
+const plainPoint = <S extends Space>({ x, y }: Point<S>): Json => [x, y]
+
+const plainRing = <S extends Space>(ring: Ring<S>): Json => ring.map(plainPoint)
+
+const unlessEmpty = (list: readonly Json[]): Json | undefined => (list.length === 0 ? undefined : list)
+
+/** Width and length of an outline that is nothing but a rectangle from the origin. */
+function sizeOf(outline: Ring<'leaf'>): Json | null {
+  const corner = outline[2]
+  if (!corner || outline.length !== 4) return null
+  const plain = rectangle(corner.x, corner.y)
+  return outline.every((p, i) => p.x === plain[i]!.x && p.y === plain[i]!.y) ? [corner.x, corner.y] : null
+}

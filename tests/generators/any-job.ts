@@ -1,0 +1,182 @@
+import fc from 'fast-check'
+import type { Job, Part } from '../../src/core/job/job'
+import type { Point } from '../../src/core/geometry/point'
+import type { Flitch } from '../../src/core/leaves/flitch'
+import type { Defect, DefectKind, Leaf } from '../../src/core/leaves/leaf'
+import type { Recipe } from '../../src/core/patterns/recipe'
+import type { Shop } from '../../src/core/shop'
+
+/** Sound jobs of every kind, for the laws that hold for all of them. */
+const between = (min: number, max: number) =>
+  fc.oneof(
+    fc.integer({ min: Math.ceil(min), max: Math.floor(max) }),
+    // -0 is 0: JSON has only one of them
+    fc.double({ min, max, noNaN: true }).map((n) => n + 0),
+  )
+const length = between(0.5, 19_000)
+const point: fc.Arbitrary<Point<'leaf'>> = fc.record({ x: between(-9_000, 9_000), y: between(-9_000, 9_000) })
+const text = fc.string({ maxLength: 12, unit: 'binary' })
+const kind = fc.constantFrom<DefectKind>('knot', 'hole', 'split', 'stain', 'sapwood', 'tear')
+
+/** A ring that runs positively and does not cross itself: distances from a centre, by angle. */
+const ring: fc.Arbitrary<readonly Point<'leaf'>[]> = fc.oneof(
+  fc.tuple(length, length).map(([w, l]) => [
+    { x: 0, y: 0 },
+    { x: w, y: 0 },
+    { x: w, y: l },
+    { x: 0, y: l },
+  ]),
+  fc.tuple(point, fc.array(between(20, 900), { minLength: 3, maxLength: 40 })).map(([centre, radii]) =>
+    radii.map((r, i) => ({
+      x: centre.x + r * Math.cos((2 * Math.PI * i) / radii.length),
+      y: centre.y + r * Math.sin((2 * Math.PI * i) / radii.length),
+    })),
+  ),
+)
+
+const anyDefect = (id: string): fc.Arbitrary<Defect> =>
+  fc.oneof(
+    fc.record({
+      id: fc.constant(id),
+      kind,
+      note: text,
+      shape: fc.constant('spot' as const),
+      centre: point,
+      radius: between(0.1, 300),
+    }),
+    fc.record({ id: fc.constant(id), kind, note: text, shape: fc.constant('area' as const), ring }),
+    fc
+      .record({ id: fc.constant(id), kind, note: text, shape: fc.constant('line' as const), from: point, to: point })
+      .filter(({ from, to }) => from.x !== to.x || from.y !== to.y),
+  )
+
+const anyLeaf = (flitch: string, number: number, nth: number): fc.Arbitrary<Leaf> =>
+  fc.record({
+    number: fc.constant(number),
+    outline: fc.option(ring),
+    defects: fc
+      .nat(2)
+      .chain((n) => fc.tuple(...Array.from({ length: n }, (_, i) => anyDefect(`${flitch}.${nth}.${i}`)))),
+    state: fc.constantFrom('in use', 'spare', 'set aside'),
+    drift: nth === 0 ? fc.constant({ x: 0, y: 0 }) : point,
+    note: text,
+  })
+
+const leafNumbers = fc.oneof(
+  fc.integer({ min: 1, max: 12 }).map((n) => Array.from({ length: n }, (_, i) => i + 1)),
+  fc.uniqueArray(fc.integer({ min: 1, max: 60 }), { minLength: 1, maxLength: 12 }),
+)
+
+const anyFlitch = (id: string): fc.Arbitrary<Flitch> =>
+  leafNumbers.chain((numbers) =>
+    fc.record({
+      id: fc.constant(id),
+      name: text,
+      species: text,
+      cut: fc.constantFrom('flat', 'quarter', 'rift', 'half round', 'rotary', 'sawn'),
+      thickness: between(0.3, 6),
+      lossBetween: between(0, 5),
+      leafOneAt: fc.constantFrom('top', 'bottom'),
+      numberedFace: fc.constantFrom('upper', 'lower'),
+      numberedFaceIs: fc.constantFrom('tight', 'loose'),
+      outline: ring,
+      leaves: fc.tuple(...numbers.map((number, i) => anyLeaf(id, number, i))),
+      missing: fc
+        .subarray(numbers)
+        .chain((after) =>
+          fc.tuple(...after.map((n) => fc.record({ after: fc.constant(n), count: fc.integer({ min: 1, max: 5 }) }))),
+        ),
+      sideMargin: between(0, 50),
+      endMargin: between(0, 200),
+    }),
+  )
+
+const edges = (min: number, max: number) => {
+  const edge = between(min, max)
+  return fc.oneof(
+    fc.record({ top: edge, right: edge, bottom: edge, left: edge }),
+    fc.tuple(edge, edge).map(([ends, sides]) => ({ top: ends, right: sides, bottom: ends, left: sides })),
+    edge.map((all) => ({ top: all, right: all, bottom: all, left: all })),
+  )
+}
+
+const shared = {
+  count: fc.oneof(fc.constant('fewest' as const), fc.integer({ min: 1, max: 40 })),
+  firstLeaf: fc.integer({ min: 1, max: 60 }),
+  spine: fc.constantFrom('left' as const, 'right' as const),
+}
+const equal = fc.constantFrom('before trimming' as const, 'after trimming' as const)
+const acrossLaying = fc.constantFrom('by spine' as const, 'left to right' as const, 'right to left' as const)
+const match = fc.constantFrom('book' as const, 'slip' as const)
+const numberedEnds = fc.constantFrom('outside' as const, 'inside' as const)
+
+export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
+  fc.record({
+    ...shared,
+    pattern: fc.constant('strips' as const),
+    match,
+    equal,
+    arrangement: fc.constantFrom('running' as const, 'balance' as const, 'centre balance' as const),
+    centreOn: fc.constantFrom('seam' as const, 'leaf' as const, 'either' as const),
+    startAt: fc.constantFrom('left' as const, 'right' as const),
+    laying: acrossLaying,
+    sideUp: fc.constantFrom('numbered' as const, 'other' as const),
+  }),
+  fc.record({ ...shared, pattern: fc.constant('four-way' as const), equal, laying: acrossLaying, numberedEnds }),
+  fc.record({
+    ...shared,
+    pattern: fc.constant('radial' as const),
+    match,
+    firstSeam: between(-360, 360),
+    laying: fc.constantFrom('by spine' as const, 'clockwise' as const, 'anticlockwise' as const),
+    numberedEnds,
+  }),
+)
+
+const cell = fc.constantFrom('C', 'L1', 'L2', 'R1', 'R2', 'W1', 'W7', '1,1', '-1,2')
+const leafNumber = fc.integer({ min: 1, max: 60 })
+const byName = <T>(key: fc.Arbitrary<string>, value: fc.Arbitrary<T>) =>
+  fc.dictionary(key, value, { maxKeys: 4, noNullPrototype: true })
+
+const anyPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
+  fc.record({
+    id: fc.constant(id),
+    name: text,
+    width: between(1.5, 9_000),
+    length: between(1.5, 9_000),
+    showClass: fc.constantFrom('show', 'now and then', 'hidden'),
+    core: edges(-0.7, 20),
+    overhang: edges(0, 40),
+    jointing: fc.constantFrom('packet', 'pair', 'overlap'),
+    allowance: between(0, 20),
+    laterAllowance: between(0, 20),
+    lying: fc.boolean(),
+    flitch: fc.constantFrom(...flitches),
+    recipe: anyRecipe,
+    positions: byName(fc.constantFrom('all', 'outer', 'wedges'), point),
+    chosen: byName(cell, leafNumber),
+    nudges: byName(cell, fc.record({ leaf: leafNumber, by: point })),
+  })
+
+const kinds = fc.subarray<DefectKind>(['knot', 'hole', 'split', 'stain', 'sapwood', 'tear'])
+const gap = between(0, 30)
+const anyShop: fc.Arbitrary<Shop> = fc.record({
+  clearance: fc.record({ knot: gap, hole: gap, split: gap, stain: gap, sapwood: gap, tear: gap }),
+  tolerates: fc.record({ show: kinds, 'now and then': kinds, hidden: kinds }),
+  sliver: between(0, 90),
+  leastOverhang: gap,
+  offCentre: between(0, 5),
+})
+
+const FLITCHES = ['walnut', 'maple', 'oak']
+
+export const anyJob: fc.Arbitrary<Job> = fc.integer({ min: 1, max: 3 }).chain((n) => {
+  const ids = FLITCHES.slice(0, n)
+  return fc.record({
+    name: text,
+    unit: fc.constantFrom('mm', 'in'),
+    shop: anyShop,
+    flitches: fc.tuple(...ids.map(anyFlitch)),
+    parts: fc.nat(3).chain((m) => fc.tuple(...Array.from({ length: m }, (_, i) => anyPart(`part ${i + 1}`, ids)))),
+  })
+})
