@@ -1,4 +1,10 @@
-import { makeLog, type Log, type LogOptions } from './log/log'
+import type { Flitch } from '../leaves/flitch'
+import type { Leaf } from '../leaves/leaf'
+import { point } from '../geometry/point'
+import type { Ring } from '../geometry/polygon'
+import { present } from '../invariant'
+import { DEMO_DEFECTS, DEMO_OUTLINES } from './demo-leaves'
+import type { LogOptions } from './log/log'
 
 /** The demonstration flitch's log: flat-cut walnut with its heart off the middle, one knot and one end split. */
 export const DEMO_LOG: LogOptions = {
@@ -9,7 +15,7 @@ export const DEMO_LOG: LogOptions = {
   thickness: 0.6,
   trunk: {
     length: 2400,
-    radius: 190,
+    radius: 187,
     heart: { x: 24, y: -4 },
     lean: { x: 0.004, y: -0.006 },
     wander: 7,
@@ -21,4 +27,41 @@ export const DEMO_LOG: LogOptions = {
   splits: [{ end: 'far', across: 48, firstLeaf: 5, lastLeaf: 7, length: 120 }],
 }
 
-export const demoLog = (): Log => makeLog(DEMO_LOG)
+/**
+ * The demonstration flitch: 24 leaves of walnut, 2400 mm long and about 300 mm wide inside their sapwood. Its outlines
+ * and defects were taken from `DEMO_LOG` beforehand, so that it is there at once; the leaves share one frame, so that
+ * no leaf has drift.
+ */
+export function demoFlitch(): Flitch {
+  return {
+    id: 'demo-walnut',
+    name: 'Walnut, 24 leaves',
+    species: 'walnut (Juglans nigra)',
+    cut: 'flat',
+    thickness: DEMO_LOG.thickness,
+    lossBetween: 0,
+    leafOneAt: 'top',
+    numberedFace: 'upper',
+    // leaf 1 was cut first, from outside: the face it shows is the one away from the knife
+    numberedFaceIs: 'tight',
+    outline: outline(present(DEMO_OUTLINES[0], 'the demonstration flitch has no leaf')),
+    leaves: DEMO_OUTLINES.map((flat, i) => demoLeaf(i + 1, flat)),
+    missing: [],
+    sideMargin: 3,
+    endMargin: 15,
+  }
+}
+
+const demoLeaf = (number: number, flat: readonly number[]): Leaf => ({
+  number,
+  outline: outline(flat),
+  defects: DEMO_DEFECTS[number] ?? [],
+  state: 'in use',
+  drift: point(0, 0),
+  note: '',
+})
+
+/** A ring out of x, y, x, y … */
+function outline(flat: readonly number[]): Ring<'leaf'> {
+  return Array.from({ length: flat.length / 2 }, (_, i) => point<'leaf'>(flat[2 * i]!, flat[2 * i + 1]!))
+}

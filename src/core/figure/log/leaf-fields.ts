@@ -1,25 +1,8 @@
-import { knotTrace, type KnotTrace } from './knot'
 import { buildLattice, type Lattice, type Stretch } from './lattice'
-import type { Log } from './log'
+import { poreReach } from './pores'
 import { acrossAt } from './slicing'
+import { SLOW, type Surface } from './surface'
 import { findSpot, sectionAt, type Spot } from './trunk'
-
-/** A surface of the log as seen through a window: what the pixels are made from. `u` runs across, `z` along. */
-export interface Surface {
-  readonly log: Log
-  /** Below the numbered face of leaf 1. */
-  readonly sunk: number
-  readonly across: Stretch
-  readonly along: Stretch
-  /** Side of a pixel. */
-  readonly pixel: number
-  readonly knots: readonly KnotTrace[]
-}
-
-export function surfaceOf(log: Log, sunk: number, across: Stretch, along: Stretch, pixel: number): Surface {
-  const leaf = sunk / log.thickness + 1
-  return { log, sunk, across, along, pixel, knots: log.knots.map((knot) => knotTrace(knot, leaf)) }
-}
 
 /** Room for fibre that a knot has pushed aside. */
 const widened = ({ across, knots }: Surface): Stretch => {
@@ -27,15 +10,14 @@ const widened = ({ across, knots }: Surface): Stretch => {
   return { from: across.from - room, to: across.to + room }
 }
 
-/** Fields of the slow lattice. */
-export const SLOW = { ring: 0, depth: 1, blend: 2, warmth: 3, sheen: 4, count: 5 } as const
-
 export function slowLattice(surface: Surface): Lattice {
   const { log, sunk, along, pixel } = surface
   const { trunk, noise } = log
   const spot: Spot = { ring: 0, depth: 0 }
-  const steps = pixel > 2 ? { du: 4, dz: 16 } : { du: 2, dz: 8 }
-  return buildLattice(widened(surface), along, steps, SLOW.count, (z) => {
+  const steps = pixel > 2 ? { du: 5, dz: 20 } : { du: 2, dz: 8 }
+  // pores that begin before the window reach into it
+  const reached = { from: along.from - poreReach(log.wood), to: along.to }
+  return buildLattice(widened(surface), reached, steps, SLOW.count, (z) => {
     const section = sectionAt(trunk, noise, z)
     return (u, into) => {
       const { x, y } = acrossAt(log.slicing, sunk, u)
@@ -97,18 +79,14 @@ export const CROSS = { curl: 0, count: 1 } as const
 export function crossLattice(surface: Surface): Lattice {
   const { log, sunk, along, pixel } = surface
   const { noise, wood } = log
-  const { pitch } = wood.curl
-  return buildLattice(
-    widened(surface),
-    along,
-    { du: 4, dz: Math.max(pitch / 6, pixel / 2) },
-    CROSS.count,
-    (z) => (u, into) => {
-      const { x, y } = acrossAt(log.slicing, sunk, u)
-      const bend = 0.9 * noise(x / 60 + 1300, y / 60, z / 140)
-      const band =
-        noise(x / 75 + 1200, y / 40, z / pitch + bend) + 0.5 * noise(x / 34 + 1250, y / 30, (1.7 * z) / pitch + bend)
-      into[CROSS.curl] = band * (0.75 + 0.45 * noise(x / 90 + 1400, y / 90, z / 260))
-    },
-  )
+  const { pitch, strength } = wood.curl
+  // a faint curl does not show on a thumbnail
+  const steps = pixel > 2 && strength < 0.03 ? { du: 40, dz: 400 } : { du: 4, dz: Math.max(pitch / 6, pixel / 2) }
+  return buildLattice(widened(surface), along, steps, CROSS.count, (z) => (u, into) => {
+    const { x, y } = acrossAt(log.slicing, sunk, u)
+    const bend = 0.8 * noise(x / 85 + 1300, y / 70, z / 160)
+    const band =
+      noise(x / 75 + 1200, y / 40, z / pitch + bend) + 0.5 * noise(x / 34 + 1250, y / 30, (1.7 * z) / pitch + bend)
+    into[CROSS.curl] = band * (0.75 + 0.45 * noise(x / 90 + 1400, y / 90, z / 260))
+  })
 }

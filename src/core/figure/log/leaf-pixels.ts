@@ -1,9 +1,11 @@
-import type { Box } from '../../geometry/box'
-import { CROSS, crossLattice, FIBRE, fibreLattice, SLOW, slowLattice, surfaceOf, type Surface } from './leaf-fields'
+import { boxHeight, boxWidth, type Box } from '../../geometry/box'
+import { invariant } from '../../invariant'
+import { CROSS, crossLattice, FIBRE, fibreLattice, slowLattice } from './leaf-fields'
+import { SLOW, surfaceOf, type Surface } from './surface'
 import { knotDistance, straightened, type KnotTrace } from './knot'
 import { latticeRow, type Lattice } from './lattice'
 import { faceDepth, type Log } from './log'
-import { porePixels } from './pores'
+import { porePixels, poreShare } from './pores'
 import { rayPixels } from './rays'
 import { tableMean } from './ring-table'
 import { splitTraces, type SplitTrace } from './split'
@@ -24,10 +26,17 @@ export interface PixelRequest {
   readonly face?: 'numbered' | 'other'
 }
 
+/** How many pixels a request comes to: at least one each way. */
+export const pixelSize = ({ pxPerMm, box }: PixelRequest): { readonly width: number; readonly height: number } => ({
+  width: Math.max(1, Math.round(boxWidth(box) * pxPerMm)),
+  height: Math.max(1, Math.round(boxHeight(box) * pxPerMm)),
+})
+
 /** Paints a part of a leaf (numbered from 1) in the leaf's frame. The same request gives the same pixels. */
-export function leafPixels(log: Log, leaf: number, { pxPerMm, box, face = 'numbered' }: PixelRequest): Pixels {
-  const width = Math.max(1, Math.round((box.max.x - box.min.x) * pxPerMm))
-  const height = Math.max(1, Math.round((box.max.y - box.min.y) * pxPerMm))
+export function leafPixels(log: Log, leaf: number, request: PixelRequest): Pixels {
+  const { pxPerMm, box, face = 'numbered' } = request
+  invariant(pxPerMm > 0 && Number.isInteger(leaf), `a picture of leaf ${leaf} at ${pxPerMm} pixels a millimetre`)
+  const { width, height } = pixelSize(request)
   const pixel = 1 / pxPerMm
   const across = { from: box.min.x - log.left, to: box.min.x - log.left + width * pixel }
   const along = { from: box.min.y, to: box.min.y + height * pixel }
@@ -76,7 +85,7 @@ function paint(
   const streak = rowReader(fibre, FIBRE.streak)
   const curl = rowReader(cross, CROSS.curl)
   const pores = porePixels(surface, slow, width, height)
-  const poreMean = wood.pores.density * wood.pores.width * wood.pores.length * 0.5
+  const poreMean = poreShare(wood)
   const rays = wood.rays > 0 ? rayPixels(surface, width, height) : null
   const ramp = colourRamp(wood.light, wood.dark)
   const feather = 0.1 + 0.1 * pixel
@@ -117,7 +126,7 @@ function paint(
         wood.pigment * pigment +
         wood.streak * between(streak.row, f, fi) +
         pore
-      if (rayHere > 0) dark += rayHere * wood.rays * (0.02 - dark)
+      if (rayHere > 0) dark += rayHere * wood.rays * (-0.16 - dark)
       for (const knot of knots) dark = knotted(knot, seen, z, dark, log)
       const c = (seen - cross.u0) / cross.du
       const light =

@@ -1,4 +1,6 @@
 import { createNoise3D, type NoiseFunction3D } from 'simplex-noise'
+import type { Box } from '../../geometry/box'
+import { point } from '../../geometry/point'
 import { invariant } from '../../invariant'
 import type { KnotShape } from './knot'
 import { mixedSeed, seededRandom } from './random'
@@ -50,6 +52,9 @@ export interface Log extends LogOptions {
   /** Room for every leaf, from x = 0. */
   readonly width: number
 }
+
+/** The frame that all leaves share. */
+export const leafFrame = ({ width, trunk }: Log): Box<'leaf'> => ({ min: point(0, 0), max: point(width, trunk.length) })
 
 /** Makes a log. Leaves are numbered from 1; `leaves` must be at least 1 and the knife must stay inside the log. */
 export function makeLog(options: LogOptions): Log {

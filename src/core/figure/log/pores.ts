@@ -1,10 +1,27 @@
-import { SLOW, type Surface } from './leaf-fields'
+import { SLOW, type Surface } from './surface'
 import { latticeAt, type Lattice } from './lattice'
 import { mixedSeed, seededRandom } from './random'
-import { tableMean } from './ring-table'
+import { EARLY_WOOD, tableMean } from './ring-table'
+import type { Species } from './species'
 
 /** Pores are sown in cells of this size, each with chance of its own, so that a crop shows what the leaf shows. */
 const CELL = { across: 8, along: 24 }
+
+/** Dashes come from a third of the usual length to this much of it. */
+const LONGEST = 1.65
+
+/** How far along the grain a dash reaches at most. */
+export const poreReach = ({ pores }: Species): number => LONGEST * pores.length
+
+/** How much of the wood is pore, on the mean. */
+export function poreShare({ pores }: Species): number {
+  let kept = 0
+  for (let i = 0; i < 50; i++) kept += keepChance(pores.early, Math.max(0, 1 - (i + 0.5) / 50 / EARLY_WOOD)) / 50
+  // dashes have 0.675 of the usual length on the mean, and the thinning of their ends takes a fifth off
+  return pores.density * pores.width * pores.length * 0.675 * 0.79 * kept
+}
+
+const keepChance = (early: number, crowd: number): number => Math.min(1, 1 - early + 2.4 * early * crowd)
 
 /**
  * How much of every pixel is pore: the vessels that the knife laid open, as short dashes along the grain.
@@ -12,11 +29,10 @@ const CELL = { across: 8, along: 24 }
  */
 export function porePixels(surface: Surface, slow: Lattice, width: number, height: number): Float32Array {
   const { log, across, along, pixel, sunk } = surface
-  const { density, width: wide, length } = log.wood.pores
   const cover = new Float32Array(width * height)
-  if (pixel > 2) return cover.fill(density * wide * length * 0.5)
+  if (pixel > 2) return cover.fill(poreShare(log.wood))
   const leaf = Math.round(sunk / log.thickness)
-  for (let row = Math.floor((along.from - 4 * length) / CELL.along); row * CELL.along < along.to; row++) {
+  for (let row = Math.floor((along.from - poreReach(log.wood)) / CELL.along); row * CELL.along < along.to; row++) {
     for (let column = Math.floor(across.from / CELL.across); column * CELL.across < across.to; column++) {
       sowCell(surface, slow, seededRandom(mixedSeed(log.seed, 5, leaf, row, column)), row, column, cover, width, height)
     }
@@ -44,7 +60,7 @@ function sowCell(
     const thick = wide * (0.7 + 0.6 * random())
     const ring = latticeAt(slow, SLOW.ring, u, z)
     const crowd = tableMean(log.rings.early, ring - 0.1, ring + 0.1)
-    if (chance > 1 - early + 2.4 * early * crowd) continue
+    if (chance > keepChance(early, crowd)) continue
     if (knots.some((knot) => Math.hypot(u - knot.u, z - knot.z) < 1.5 * knot.radius)) continue
     drawDash(
       (u - across.from) / pixel,

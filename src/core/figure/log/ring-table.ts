@@ -72,13 +72,16 @@ function yearDarkness(share: number, strength: number, ring: Species['ring']): n
   return late + early
 }
 
-/** 1 where a year begins, falling to 0 through its first third: where pores crowd. */
+/** The share of a year in which pores crowd. */
+export const EARLY_WOOD = 0.34
+
+/** 1 where a year begins, falling to 0 through its early wood: where pores crowd. */
 export function earlyShare(years: readonly Year[]): RingTable {
   const last = years.at(-1)!
   return ringTable(
     years[0]!.inner,
     last.inner + last.width,
-    walkYears(years, (share) => Math.max(0, 1 - share / 0.34)),
+    walkYears(years, (share) => Math.max(0, 1 - share / EARLY_WOOD)),
   )
 }
 

@@ -85,7 +85,7 @@ export const SPECIES: Readonly<Record<SpeciesName, Species>> = {
     warmth: 0.02,
     pores: { density: 0.12, width: 0.1, length: 2.2, darkness: 0.5, early: 0 },
     sheen: 0.03,
-    curl: { strength: 0.085, pitch: 8.5 },
+    curl: { strength: 0.06, pitch: 9 },
     ribbon: { strength: 0, pitch: 9 },
     rays: 0,
   },
@@ -105,7 +105,7 @@ export const SPECIES: Readonly<Record<SpeciesName, Species>> = {
     sheen: 0.03,
     curl: { strength: 0.01, pitch: 16 },
     ribbon: { strength: 0, pitch: 9 },
-    rays: 0.55,
+    rays: 0.62,
   },
   sapele: {
     name: 'sapele',
