@@ -1,0 +1,29 @@
+import type { Finding } from '../finding'
+import type { LaidFace } from '../fit/lay-face'
+import type { Centre } from '../seams/centring'
+import type { SeamReport } from '../seams/seam-report'
+import type { Shop } from '../shop'
+import { checkCentre } from './centre'
+import { checkFit } from './fit'
+import { checkLeaves } from './leaves'
+import { checkMeeting } from './meeting'
+import { checkWidths } from './widths'
+
+const GRADES = ['wrong', 'note', 'good'] as const
+
+/** Everything to know about one face by itself, what is wrong first. */
+export function checkFace(
+  face: LaidFace,
+  seams: readonly SeamReport[],
+  centre: Centre,
+  shop: Shop,
+): readonly Finding[] {
+  const found = [
+    ...checkFit(face, shop),
+    ...checkLeaves(face),
+    ...checkWidths(face, shop),
+    ...checkCentre(face, seams, centre, shop),
+    ...checkMeeting(face, seams),
+  ]
+  return [...found].sort((p, q) => GRADES.indexOf(p.grade) - GRADES.indexOf(q.grade))
+}

@@ -1,0 +1,130 @@
+import type { Finding, Remedy } from '../finding'
+import { lacksOf, type Lack, type LeafSide } from '../fit/lack'
+import type { LaidFace, Piece } from '../fit/lay-face'
+import type { Side } from '../geometry/box'
+import { boxAround, boxesOverlap, regionBox } from '../geometry/box'
+import { convexOverlapArea } from '../geometry/convex'
+import { nearestInside } from '../geometry/pole'
+import { distance, point, subtract } from '../geometry/point'
+import { transformVector } from '../geometry/transform'
+import type { Defect } from '../leaves/leaf'
+import { defectArea, defectsToAvoid } from '../leaves/usable'
+import type { Shop } from '../shop'
+
+/** Whether the pieces lie in sound wood where the window is, and whether they could anywhere. */
+export function checkFit(face: LaidFace, shop: Shop): readonly Finding[] {
+  if (face.play.region.length === 0) return emptyPlay(face, shop)
+  const inside = nearestInside(face.play.region, face.position)
+  if (!inside || distance(inside, face.position) < 0.02) return []
+  const remedy: Remedy = { remedy: 'move window', by: subtract(inside, face.position) }
+  const found = face.pieces.flatMap((piece) => pieceFindings(face, piece, shop, [remedy]))
+  const outside: Finding = {
+    code: 'outside-play',
+    grade: 'wrong',
+    part: face.part.id,
+    place: { on: 'face' },
+    measured: distance(inside, face.position),
+    limit: 0,
+    about: { x: inside.x - face.position.x, y: inside.y - face.position.y },
+    remedies: [remedy, { remedy: 'first position' }],
+  }
+  return [outside, ...found]
+}
+
+/** Nothing fits: where least is missing, the leaves and edges that lack most. */
+function emptyPlay(face: LaidFace, shop: Shop): readonly Finding[] {
+  const { shortfall } = face
+  const empty: Finding = {
+    code: 'play-empty',
+    grade: 'wrong',
+    part: face.part.id,
+    place: { on: 'face' },
+    measured: shortfall?.by ?? null,
+    limit: 0,
+    about: {},
+    remedies: shortfall && distance(shortfall.at, face.position) > 0.02 ? [{ remedy: 'first position' }] : [],
+  }
+  const lacking = face.pieces.flatMap((piece) => pieceFindings(face, piece, shop, []))
+  const worst = Math.max(0, ...lacking.map(({ measured }) => measured ?? 0))
+  const governing = lacking.filter(({ measured }) => (measured ?? 0) > worst - 0.2)
+  return [empty, ...(governing.length ? governing : lacking)]
+}
+
+function pieceFindings(face: LaidFace, piece: Piece, shop: Shop, remedies: readonly Remedy[]): readonly Finding[] {
+  if (!piece.leaf) return []
+  const hit = defectsToAvoid(piece.leaf, shop, face.part.showClass).filter((defect) => isHit(piece, defect, shop))
+  const lacks = lacksOf(piece.roughOnLeaf, piece.usable)
+  const fromDefects = hit.map((defect) => defectFinding(face, piece, defect, shop, remedies))
+  const clear = lacks.filter((lack) => !hit.some((defect) => nearDefect(lack, defect, shop)))
+  return [...fromDefects, ...clear.map((lack) => lackFinding(face, piece, lack, remedies))]
+}
+
+const isHit = (piece: Piece, defect: Defect, shop: Shop): boolean =>
+  defectArea(defect, shop).some(
+    ([ring]) =>
+      boxesOverlap(boxAround(piece.roughOnLeaf), boxAround(ring)) &&
+      // areas are not convex as a rule: the overlap with the rough piece is cut out of the area, not the other way round
+      convexOverlapArea(ring, piece.roughOnLeaf) > 0.5,
+  )
+
+function nearDefect({ at }: Lack, defect: Defect, shop: Shop): boolean {
+  const area = defectArea(defect, shop)
+  if (area.length === 0) return false
+  const { min, max } = regionBox(area)
+  return at.x >= min.x - 1 && at.x <= max.x + 1 && at.y >= min.y - 1 && at.y <= max.y + 1
+}
+
+function defectFinding(face: LaidFace, piece: Piece, defect: Defect, shop: Shop, remedies: readonly Remedy[]): Finding {
+  const box = regionBox(defectArea(defect, shop))
+  return {
+    code: 'defect-in-face',
+    grade: 'wrong',
+    part: face.part.id,
+    place: {
+      on: 'leaf',
+      leaf: { flitch: face.flitch.id, leaf: piece.leaf!.number },
+      at: point((box.min.x + box.max.x) / 2, (box.min.y + box.max.y) / 2),
+    },
+    measured: shop.clearance[defect.kind],
+    limit: shop.clearance[defect.kind],
+    about: { leaf: piece.leaf!.number, kind: defect.kind, cell: piece.cell.id, showClass: face.part.showClass },
+    remedies,
+  }
+}
+
+function lackFinding(face: LaidFace, piece: Piece, lack: Lack, remedies: readonly Remedy[]): Finding {
+  const atEnd = lack.side === 'numbered end' || lack.side === 'far end'
+  return {
+    code: atEnd ? 'short' : 'narrow',
+    grade: 'wrong',
+    part: face.part.id,
+    place: { on: 'leaf', leaf: { flitch: face.flitch.id, leaf: piece.leaf!.number }, at: lack.at },
+    measured: lack.by,
+    limit: 0,
+    about: { leaf: piece.leaf!.number, side: lack.side, cell: piece.cell.id },
+    remedies: [...overhangRemedy(face, piece, lack), ...remedies],
+  }
+}
+
+/** Less overhang at the edge of the panel that lies where the leaf gives out, if there is as much of it. */
+function overhangRemedy(face: LaidFace, piece: Piece, { side, by }: Lack): readonly Remedy[] {
+  const edge = panelSide(piece, side)
+  const outer = piece.cell.face.tags.some((tag) => tag.kind === 'outer' && tag.side === edge)
+  const give = Math.ceil(by * 2) / 2
+  return edge && outer && face.part.overhang[edge] >= give ? [{ remedy: 'less overhang', side: edge, by: give }] : []
+}
+
+const OUTWARD: Readonly<Record<LeafSide, readonly [number, number]>> = {
+  'numbered end': [0, -1],
+  'far end': [0, 1],
+  'left edge': [-1, 0],
+  'right edge': [1, 0],
+}
+
+function panelSide(piece: Piece, side: LeafSide): Side | null {
+  const [x, y] = OUTWARD[side]
+  const outward = transformVector(piece.leafToPanel, point<'leaf'>(x, y))
+  if (Math.abs(outward.y) > 0.99) return outward.y < 0 ? 'top' : 'bottom'
+  if (Math.abs(outward.x) > 0.99) return outward.x < 0 ? 'left' : 'right'
+  return null
+}

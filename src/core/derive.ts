@@ -1,0 +1,46 @@
+import { checkFace } from './checks/check-face'
+import { checkUsedTwice } from './checks/used-twice'
+import type { Finding } from './finding'
+import type { Answers } from './fit/answers'
+import { layFace, type LaidFace } from './fit/lay-face'
+import type { PartId } from './ids'
+import type { Job } from './job/job'
+import { centreOfSeams, type Centre } from './seams/centring'
+import { reportSeams, type SeamReport } from './seams/seam-report'
+
+/** Everything that follows from the decisions about one part. */
+export interface DerivedPart extends LaidFace {
+  readonly seams: readonly SeamReport[]
+  readonly centre: Centre
+  readonly findings: readonly Finding[]
+}
+
+export interface DerivedJob {
+  readonly parts: readonly DerivedPart[]
+}
+
+/**
+ * The spine: from what has been decided to what follows from it. Parts whose flitch is not in the job are left out (a
+ * job that was read or changed by the commands has none). `answers` may remember what was found before.
+ */
+export function derive(job: Job, answers: Answers): DerivedJob {
+  const faces = job.parts.flatMap((part) => {
+    const flitch = job.flitches.find(({ id }) => id === part.flitch)
+    return flitch
+      ? [answers('face', [part, flitch, job.shop], () => judgedFace(layFace(part, flitch, job.shop, answers), job))]
+      : []
+  })
+  const shared = checkUsedTwice(faces)
+  return { parts: faces.map((face) => withShared(face, shared)) }
+}
+
+function judgedFace(face: LaidFace, { shop }: Job): DerivedPart {
+  const seams = reportSeams(face)
+  const centre = centreOfSeams(seams)
+  return { ...face, seams, centre, findings: checkFace(face, seams, centre, shop) }
+}
+
+function withShared(face: DerivedPart, shared: ReadonlyMap<PartId, readonly Finding[]>): DerivedPart {
+  const more = shared.get(face.part.id)
+  return more ? { ...face, findings: [...more, ...face.findings] } : face
+}

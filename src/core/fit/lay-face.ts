@@ -1,0 +1,203 @@
+import { boxAround, boxCentre } from '../geometry/box'
+import { add, point, type Point } from '../geometry/point'
+import type { Region, Ring } from '../geometry/polygon'
+import type { Transform } from '../geometry/transform'
+import { patternSizes, threeSizes, type ThreeSizes } from '../faces/face'
+import { cutCells, roughWindow, type Cell } from '../faces/cells'
+import type { Part } from '../job/job'
+import { findLeaf, leafOutline, numberFacesNext, runOfLeaves } from '../leaves/bundle'
+import type { Flitch } from '../leaves/flitch'
+import type { Leaf } from '../leaves/leaf'
+import { usableArea } from '../leaves/usable'
+import type { Plan } from '../patterns/pattern'
+import { planRecipe } from '../patterns/plan-recipe'
+import type { Shop } from '../shop'
+import type { Answers } from './answers'
+import { logPlacement, onLeaf, originOnLeaf, placement, type WindowPlace } from './placement'
+import {
+  findPlay,
+  firstPosition,
+  groupsOfEqualPieces,
+  leastShortfall,
+  shapeOf,
+  type Fitting,
+  type Group,
+  type Play,
+} from './play'
+import { resolveRecipe, type Resolved } from './resolve-recipe'
+
+/** The one group of cells that share a window position. */
+export const WINDOW = 'window'
+
+/** A cell with its leaf, and where the leaf comes to lie. */
+export interface Piece {
+  readonly cell: Cell
+  /** null when the run has come to the end of the flitch. */
+  readonly leaf: Leaf | null
+  readonly place: WindowPlace
+  readonly leafToPanel: Transform<'leaf', 'panel'>
+  /** As `leafToPanel`, drift taken off. */
+  readonly logToPanel: Transform<'leaf', 'panel'>
+  /** The rough piece about the window's origin, and where it lies on the leaf. */
+  readonly rough: Ring<'window'>
+  readonly roughOnLeaf: Ring<'leaf'>
+  readonly windowOnLeaf: Ring<'leaf'>
+  readonly usable: Region<'leaf'>
+  /** A nudge that was made for another leaf and is void. */
+  readonly nudgeDropped: boolean
+}
+
+/** A face laid on its leaves, before it is judged. */
+export interface LaidFace {
+  readonly part: Part
+  readonly flitch: Flitch
+  readonly sizes: ThreeSizes
+  readonly plan: Plan
+  readonly count: number
+  /** Width of the sheet for which a running match finds no wood. */
+  readonly bare: number
+  readonly pieces: readonly Piece[]
+  readonly play: Play
+  readonly position: Point<'leaf'>
+  /** The play is empty: what every edge would have to give up, at the best position. */
+  readonly shortfall: { readonly by: number; readonly at: Point<'leaf'> } | null
+}
+
+/** Lays the face of a part: resolves its recipe, cuts its cells, gives them leaves, and finds the play and the position. */
+export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers): LaidFace {
+  const sizes = threeSizes(part)
+  const wood = woodOf(part, flitch, shop, answers)
+  const resolved = resolveRecipe(
+    part,
+    patternSizes(part),
+    sizes.sheet,
+    wood.run(),
+    (count) =>
+      playFor(
+        pieceSeeds(part, flitch, planFor(part, flitch, { count, bands: null, position: null, bare: 0 }), wood),
+        answers,
+      ).play.region.length > 0,
+  )
+  const plan = planFor(part, flitch, resolved)
+  const seeds = pieceSeeds(part, flitch, plan, wood)
+  const { play, groups } = playFor(seeds, answers)
+  const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
+  const position = windowPosition(part, resolved, play, shortfall, flitch, answers)
+  return {
+    part,
+    flitch,
+    sizes,
+    plan,
+    count: resolved.count,
+    bare: resolved.bare,
+    pieces: seeds.map((seed) => placed(seed, position)),
+    play,
+    position,
+    shortfall,
+  }
+}
+
+const planFor = (part: Part, flitch: Flitch, { count, bands }: Resolved): Plan =>
+  planRecipe(part.recipe, patternSizes(part), count, { numberFacesNext: numberFacesNext(flitch) }, bands)
+
+/** The sound wood of the leaves of a flitch, for one part. */
+function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers) {
+  const usableOf = (leaf: Leaf): Region<'leaf'> =>
+    answers(
+      'usable area',
+      [leafOutline(flitch, leaf), leaf.defects, shop, part.showClass, flitch.sideMargin, flitch.endMargin],
+      () => usableArea(flitch, leaf, shop, part.showClass),
+    )
+  const run = () =>
+    runOfLeaves(flitch, part.recipe.firstLeaf, flitch.leaves.length).map((leaf) => ({
+      usable: usableOf(leaf),
+      shift: leaf.drift,
+    }))
+  return { usableOf, run }
+}
+
+/** A cell with its leaf, before it is known where the window lies. */
+interface Seed {
+  readonly cell: Cell
+  readonly leaf: Leaf | null
+  readonly rough: Ring<'window'>
+  readonly usable: Region<'leaf'>
+  readonly drift: Point<'leaf'>
+  readonly nudge: Point<'leaf'>
+  readonly nudgeDropped: boolean
+}
+
+function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typeof woodOf>): readonly Seed[] {
+  const cells = cutCells(plan, threeSizes(part).sheet)
+  const run = runOfLeaves(flitch, part.recipe.firstLeaf, plan.cells.length)
+  return cells.map((cell) => {
+    const chosen = part.chosen[cell.id]
+    const leaf = (chosen === undefined ? null : findLeaf(flitch, chosen)) ?? run[cell.rank] ?? null
+    const nudge = part.nudges[cell.id]
+    const holds = nudge !== undefined && nudge.leaf === leaf?.number
+    return {
+      cell,
+      leaf,
+      rough: roughWindow(cell.window, { first: part.allowance, later: part.laterAllowance }),
+      usable: leaf ? wood.usableOf(leaf) : [],
+      drift: leaf?.drift ?? point<'leaf'>(0, 0),
+      nudge: holds ? nudge.by : point<'leaf'>(0, 0),
+      nudgeDropped: nudge !== undefined && !holds,
+    }
+  })
+}
+
+/** The play of the pieces that have a leaf. */
+function playFor(seeds: readonly Seed[], answers: Answers): { play: Play; groups: readonly Group[] } {
+  const fittings: Fitting[] = seeds
+    .filter(({ leaf }) => leaf !== null)
+    .map(({ rough, usable, drift, nudge }) => ({ rough, usable, shift: add(drift, nudge) }))
+  if (fittings.length === 0) return { play: { region: [], exact: false }, groups: [] }
+  const about = fittings.flatMap(({ rough, usable, shift }) => [shapeOf(rough), usable, shift.x, shift.y])
+  return answers('play', about, () => {
+    const groups = groupsOfEqualPieces(fittings, answers)
+    return { play: findPlay(groups), groups }
+  })
+}
+
+const shortfallOf = (seeds: readonly Seed[], groups: readonly Group[], answers: Answers) =>
+  answers(
+    'shortfall',
+    seeds.flatMap(({ rough, usable, drift, nudge }) => [shapeOf(rough), usable, drift.x + nudge.x, drift.y + nudge.y]),
+    () => (groups.length ? leastShortfall(groups) : null),
+  )
+
+/** Where someone put the window; else where a running match was found; else in the middle of the play, or where least is missing. */
+function windowPosition(
+  part: Part,
+  resolved: Resolved,
+  play: Play,
+  shortfall: LaidFace['shortfall'],
+  flitch: Flitch,
+  answers: Answers,
+): Point<'leaf'> {
+  if (resolved.position) return resolved.position
+  const saved = part.positions[WINDOW]
+  if (saved) return saved
+  const found = play.region.length
+    ? answers('first position', [play.region], () => firstPosition(play))
+    : (shortfall?.at ?? null)
+  return found ?? boxCentre(boxAround(flitch.outline))
+}
+
+function placed({ cell, leaf, rough, usable, drift, nudge, nudgeDropped }: Seed, position: Point<'leaf'>): Piece {
+  const place: WindowPlace = { position, drift, nudge }
+  const origin = originOnLeaf(place)
+  return {
+    cell,
+    leaf,
+    place,
+    leafToPanel: placement(cell.lay, place),
+    logToPanel: logPlacement(cell.lay, place),
+    rough,
+    roughOnLeaf: onLeaf(rough, origin),
+    windowOnLeaf: onLeaf(cell.window.ring, origin),
+    usable,
+    nudgeDropped,
+  }
+}

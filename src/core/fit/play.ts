@@ -1,0 +1,132 @@
+import { intersect, intersectAll } from '../geometry/clip'
+import { innerFit, innerFitExact } from '../geometry/inner-fit'
+import { movedOut } from '../geometry/offset'
+import { farthestInside } from '../geometry/pole'
+import { point, type Point } from '../geometry/point'
+import { polygonArea, transformRegion, type Region, type Ring } from '../geometry/polygon'
+import { EXACT_FIT } from '../geometry/tolerance'
+import { translation } from '../geometry/transform'
+import { withoutMemory, type Answers } from './answers'
+import { onLeaf } from './placement'
+
+/**
+ * Input: for each piece of a run its rough window (convex, about the window's origin), the usable area of its leaf and
+ * by how much this leaf's window is shifted against the others (drift + nudge). Output: every position of the window's
+ * origin for which all rough pieces lie in their usable areas. Tolerance: the grid; a fit without any play is found to
+ * `EXACT_FIT` and said to be exact. Failure: an empty region.
+ */
+export interface Fitting {
+  readonly rough: Ring<'window'>
+  readonly usable: Region<'leaf'>
+  readonly shift: Point<'leaf'>
+}
+
+export interface Play {
+  readonly region: Region<'leaf'>
+  /** The pieces fit, but cannot be moved at all in some direction. */
+  readonly exact: boolean
+}
+
+/** The intersection of the plays of all pieces. */
+export function findPlay(groups: readonly Group[]): Play {
+  const roomy = playOfGroups(groups)
+  if (roomy.region.length > 0) return roomy
+  const reduced = groups.flatMap(({ rough, usable }) => {
+    const smaller = movedOut(
+      rough,
+      rough.map(() => -EXACT_FIT),
+    )
+    return smaller ? [{ rough: smaller, usable }] : []
+  })
+  if (reduced.length < groups.length) return { region: [], exact: false }
+  const region = intersectAll(reduced.map(({ rough, usable }) => fitOf(rough, usable)))
+  return { region, exact: region.length > 0 }
+}
+
+function playOfGroups(groups: readonly Group[]): Play {
+  const plays: Region<'leaf'>[] = []
+  let exact = false
+  for (const { rough, usable } of groups) {
+    const fit = innerFitExact(usable, atOrigin(rough))
+    if (fit.region.length === 0) return { region: [], exact: false }
+    exact ||= fit.exact
+    plays.push(fit.region)
+  }
+  const region = plays.length === 1 ? plays[0]! : intersectAll(plays)
+  return { region: exact ? region : withoutDust(region), exact }
+}
+
+// what is left where two plays only touch is no room to move; the exact search looks there again
+const withoutDust = (region: Region<'leaf'>): Region<'leaf'> => region.filter((polygon) => polygonArea(polygon) > 1e-4)
+
+/** Pieces of one shape need only be fitted once, on what their leaves have in common. */
+export interface Group {
+  readonly rough: Ring<'window'>
+  readonly usable: Region<'leaf'>
+}
+
+/** The fittings gathered by the shape of their rough piece, each with the common usable area, shifts taken off. */
+export function groupsOfEqualPieces(fittings: readonly Fitting[], answers: Answers = withoutMemory): readonly Group[] {
+  const byShape = new Map<string, Fitting[]>()
+  for (const fitting of fittings) {
+    const shape = shapeOf(fitting.rough)
+    byShape.set(shape, [...(byShape.get(shape) ?? []), fitting])
+  }
+  return [...byShape.values()].map((alike) => ({ rough: alike[0]!.rough, usable: commonArea(alike, answers) }))
+}
+
+/** What the leaves have in common does not hang on the shape of the piece: remembered while only that changes. */
+const commonArea = (fittings: readonly Fitting[], answers: Answers): Region<'leaf'> =>
+  answers(
+    'common area',
+    fittings.flatMap(({ usable, shift }) => [usable, shift.x, shift.y]),
+    () => intersectAll(fittings.map(({ usable, shift }) => shifted(usable, shift))),
+  )
+
+const shifted = (usable: Region<'leaf'>, { x, y }: Point<'leaf'>): Region<'leaf'> =>
+  x === 0 && y === 0 ? usable : transformRegion(translation<'leaf'>(-x, -y), usable)
+
+/** A text equal for rings that are the same to a fraction of the grid, whatever point they start at. */
+export function shapeOf(ring: Ring<'window'>): string {
+  const points = ring.map(({ x, y }) => `${Math.round(x * 1e4)},${Math.round(y * 1e4)}`)
+  const first = points.indexOf([...points].sort()[0]!)
+  return [...points.slice(first), ...points.slice(0, first)].join(' ')
+}
+
+/** The piece with the window's origin at the leaf's. */
+const atOrigin = (rough: Ring<'window'>): Ring<'leaf'> => onLeaf(rough, point(0, 0))
+
+const fitOf = (rough: Ring<'window'>, usable: Region<'leaf'>): Region<'leaf'> => innerFit(usable, atOrigin(rough))
+
+/** Where the window lies unless someone has put it elsewhere: as far as can be from every border of the play. */
+export const firstPosition = (play: Play): Point<'leaf'> | null => farthestInside(play.region)?.at ?? null
+
+/** The least by which all pieces would have to shrink on every edge to fit, and where they then would; null if the wood is too small for anything. */
+export function leastShortfall(groups: readonly Group[]): { readonly by: number; readonly at: Point<'leaf'> } | null {
+  const playAt = (by: number): Region<'leaf'> | null => {
+    const fits = groups.map(({ rough, usable }) => {
+      const smaller = movedOut(
+        rough,
+        rough.map(() => -by),
+      )
+      return smaller ? fitOf(smaller, usable) : usable
+    })
+    const region = fits.reduce<Region<'leaf'>>(
+      (all, fit) => (all.length && fit.length ? intersect(all, fit) : []),
+      fits[0] ?? [],
+    )
+    return region.length > 0 ? region : null
+  }
+  let [fails, works] = [0, 1]
+  while (!playAt(works)) {
+    if (works > 4000) return null
+    ;[fails, works] = [works, works * 2]
+  }
+  for (let i = 0; i < 14 && works - fails > 0.02; i++) {
+    const middle = (fails + works) / 2
+    if (playAt(middle)) works = middle
+    else fails = middle
+  }
+  const at = farthestInside(playAt(works)!)?.at
+  return at ? { by: works, at } : null
+}

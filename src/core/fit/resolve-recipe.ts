@@ -1,0 +1,144 @@
+import { regionBox, boxWidth, type Box } from '../geometry/box'
+import type { Point } from '../geometry/point'
+import type { Region } from '../geometry/polygon'
+import type { Part } from '../job/job'
+import type { Band } from '../patterns/columns'
+import { FOUR_WAY_COUNTS } from '../patterns/four-way'
+import type { Sizes } from '../patterns/pattern'
+import { RADIAL_COUNTS } from '../patterns/radial'
+import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
+import { STRIP_COUNTS } from '../patterns/strips'
+import {
+  balanceCountAfter,
+  balanceCountBefore,
+  centreCountAfter,
+  centreCountBefore,
+  type CountDemand,
+} from './leaf-count'
+import { runningBands, type RunningLeaf } from './running-bands'
+
+/** A recipe with its open values found: how many leaves, and for a running match how wide each. */
+export interface Resolved {
+  readonly count: number
+  readonly bands: readonly Band[] | null
+  /** The position that the bands were found for. */
+  readonly position: Point<'leaf'> | null
+  /** Width of the sheet for which a running match finds no wood. */
+  readonly bare: number
+}
+
+/** The leaves that a run can draw on, in order: where each is sound, and how its window is shifted. */
+export type RunLeaves = readonly RunningLeaf[]
+
+/**
+ * Finds the count of a recipe and the bands of a running match. `works` says whether a face of that many leaves has any
+ * play; the fewest for which it does are taken, or, if none is found, as many as the widest leaf would need.
+ */
+export function resolveRecipe(
+  part: Part,
+  sizes: Sizes,
+  sheet: Box<'panel'>,
+  leaves: RunLeaves,
+  works: (count: number) => boolean,
+): Resolved {
+  const { recipe } = part
+  if (recipe.pattern === 'strips' && recipe.arrangement === 'running')
+    return resolveRunning(part, recipe, sheet, leaves)
+  const plain = (count: number): Resolved => ({ count, bands: null, position: null, bare: 0 })
+  if (recipe.count !== 'fewest') return plain(allowedCount(recipe, recipe.count))
+  const least = leastCount(recipe, { ...sizesDemand(sizes), usable: widest(leaves) - 2 * part.allowance })
+  const step = countStep(recipe)
+  const most = Math.max(least, Math.min(leaves.length, least + TRIES * step))
+  for (let count = least; count <= most; count += step) if (works(count)) return plain(count)
+  return plain(least)
+}
+
+/** How many larger counts are tried before the search gives up: strips then have become very narrow. */
+const TRIES = 8
+
+function resolveRunning(part: Part, recipe: StripRecipe, sheet: Box<'panel'>, leaves: RunLeaves): Resolved {
+  const demand = {
+    width: boxWidth(sheet),
+    above: -sheet.min.y,
+    below: sheet.max.y,
+    allowance: part.allowance,
+  }
+  const saved = Object.values(part.positions)[0]
+  const limit = recipe.count === 'fewest' ? leaves.length : Math.min(leaves.length, recipe.count)
+  const found = runningBands(recipe, demand, leaves.slice(0, limit), saved?.y ?? null)
+  if (found && found.bare < 1e-6) return { ...found, count: found.bands.length }
+  return shortRunning(recipe, demand.width, leaves, found?.position ?? null, recipe.count)
+}
+
+/** Bands of one width, as if all leaves were as wide as the widest: something to show, and to say what is missing. */
+function shortRunning(
+  recipe: StripRecipe,
+  width: number,
+  leaves: RunLeaves,
+  position: Point<'leaf'> | null,
+  asked: LeafCount,
+): Resolved {
+  const usable = Math.max(20, widest(leaves))
+  const count =
+    asked === 'fewest'
+      ? Math.min(STRIP_COUNTS.max, Math.max(1, Math.ceil(width / usable - 1e-9)))
+      : allowedCount(recipe, asked)
+  const each = Math.max(usable, width / count)
+  return {
+    count,
+    bands: Array.from({ length: count }, () => ({ low: -each / 2, high: each / 2 })),
+    position,
+    bare: Math.max(0, width - count * usable),
+  }
+}
+
+const sizesDemand = ({ width, beyond }: Sizes) => ({ width, left: beyond.left, right: beyond.right })
+
+const widest = (leaves: RunLeaves): number =>
+  Math.max(0, ...leaves.map(({ usable }) => (usable.length ? boxWidth(regionBox(usable as Region<'leaf'>)) : 0)))
+
+/** The fewest that a recipe could do with, going by width alone. */
+function leastCount(recipe: Recipe, demand: CountDemand): number {
+  // too narrow to be told from nothing: a count that at least can be drawn
+  const sane = { ...demand, usable: Math.max(20, demand.usable) }
+  switch (recipe.pattern) {
+    case 'radial':
+      return RADIAL_COUNTS.min
+    case 'four-way':
+      return allowedCount(
+        recipe,
+        2 * (recipe.equal === 'before trimming' ? centreCountBefore(sane) : centreCountAfter(sane)),
+      )
+    case 'strips': {
+      const centred = recipe.arrangement === 'centre balance'
+      const before = recipe.equal === 'before trimming'
+      const wide = { ...sane, usable: Math.max(sane.usable, Math.max(sane.left, sane.right) + 10) }
+      const count = centred
+        ? (before ? centreCountBefore : centreCountAfter)(wide)
+        : (before ? balanceCountBefore : balanceCountAfter)(wide)
+      return Math.min(STRIP_COUNTS.max, withParity(recipe, count))
+    }
+  }
+}
+
+const withParity = (recipe: StripRecipe, count: number): number => {
+  if (recipe.arrangement !== 'balance' || recipe.centreOn === 'either') return count
+  const wanted = recipe.centreOn === 'seam' ? 0 : 1
+  return count % 2 === wanted ? count : count + 1
+}
+
+function countStep(recipe: Recipe): number {
+  if (recipe.pattern === 'four-way') return FOUR_WAY_COUNTS.step
+  if (recipe.pattern === 'radial') return RADIAL_COUNTS.step
+  return recipe.arrangement === 'centre balance' || recipe.centreOn !== 'either' ? 2 : 1
+}
+
+/** The nearest count that the pattern can lay at all; whether it is a good one is said by the findings. */
+function allowedCount(recipe: Recipe, count: number): number {
+  if (recipe.pattern === 'four-way') {
+    const fours = Math.ceil(count / FOUR_WAY_COUNTS.step) * FOUR_WAY_COUNTS.step
+    return Math.min(FOUR_WAY_COUNTS.max, Math.max(FOUR_WAY_COUNTS.min, fours))
+  }
+  const { min, max } = recipe.pattern === 'radial' ? RADIAL_COUNTS : STRIP_COUNTS
+  return Math.min(max, Math.max(min, count))
+}

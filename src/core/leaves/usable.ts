@@ -1,0 +1,25 @@
+import { regionLess } from '../geometry/clip'
+import { erodedByBox } from '../geometry/inner-fit'
+import { grown } from '../geometry/offset'
+import type { Region } from '../geometry/polygon'
+import type { Shop, ShowClass } from '../shop'
+import { leafOutline } from './bundle'
+import type { Flitch } from './flitch'
+import type { Defect, Leaf } from './leaf'
+
+/** What must be kept clear round a defect. */
+export const defectArea = (defect: Defect, shop: Shop): Region<'leaf'> =>
+  grown(defect, Math.max(shop.clearance[defect.kind], defect.shape === 'line' ? 0.5 : 0))
+
+/** The defects of a leaf that a face of this class does not tolerate. */
+export const defectsToAvoid = (leaf: Leaf, shop: Shop, showClass: ShowClass): readonly Defect[] =>
+  leaf.defects.filter((defect) => !shop.tolerates[showClass].includes(defect.kind))
+
+/**
+ * Where a rough piece may lie on a leaf, in the leaf's frame: the outline drawn in by the side margin across and the
+ * end margin along, less the defects that the show class does not tolerate, grown by their clearance.
+ */
+export function usableArea(flitch: Flitch, leaf: Leaf, shop: Shop, showClass: ShowClass): Region<'leaf'> {
+  const sound = erodedByBox<'leaf'>([[leafOutline(flitch, leaf)]], flitch.sideMargin, flitch.endMargin)
+  return regionLess(sound, ...defectsToAvoid(leaf, shop, showClass).map((defect) => defectArea(defect, shop)))
+}

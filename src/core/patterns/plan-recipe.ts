@@ -1,0 +1,24 @@
+import type { Band } from './columns'
+import { planFourWay } from './four-way'
+import type { Bundle, Plan, Sizes } from './pattern'
+import { planRadial } from './radial'
+import type { Recipe } from './recipe'
+import { planStrips } from './strips'
+
+/** The cells of any recipe, once its count (and for a running match its bands) is known. */
+export function planRecipe(
+  recipe: Recipe,
+  sizes: Sizes,
+  count: number,
+  bundle: Bundle,
+  bands: readonly Band[] | null,
+): Plan {
+  switch (recipe.pattern) {
+    case 'strips':
+      return planStrips(recipe, sizes, count, bundle, bands)
+    case 'four-way':
+      return planFourWay(recipe, sizes, count, bundle)
+    case 'radial':
+      return planRadial(recipe, sizes, count, bundle)
+  }
+}

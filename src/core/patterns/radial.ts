@@ -1,0 +1,77 @@
+import { point, type Point } from '../geometry/point'
+import { compose, rotation } from '../geometry/transform'
+import { layAt, type Bound, type Bundle, type Joint, type Plan, type Sizes } from './pattern'
+import type { RadialRecipe } from './recipe'
+
+export const USUAL_RADIAL: RadialRecipe = {
+  pattern: 'radial',
+  match: 'book',
+  count: 12,
+  firstLeaf: 1,
+  firstSeam: 0,
+  spine: 'right',
+  laying: 'by spine',
+  numberedEnds: 'inside',
+}
+
+/** Six or more; a book match closes with an even number only. */
+export const RADIAL_COUNTS = { min: 6, max: 48, step: 2 }
+
+/**
+ * `count` wedges of equal angle round the panel's centre, grain on the bisector, clockwise from the first seam. Every
+ * wedge's window has its tip at the origin.
+ */
+export function planRadial(recipe: RadialRecipe, _sizes: Sizes, count: number, bundle: Bundle): Plan {
+  const angle = (2 * Math.PI) / count
+  const start = (recipe.firstSeam * Math.PI) / 180
+  const overs = wedgeTurns(recipe, count)
+  const laying = layingRound(recipe, overs, bundle)
+  // anticlockwise the run starts at the second wedge, so that the first pair is the same one
+  const rankOf = (i: number) => (laying === 'clockwise' ? i : (count + 1 - i) % count)
+  return {
+    cells: overs.map((over, i) => {
+      const from = start + i * angle
+      const outward = from + angle / 2
+      const turn = recipe.numberedEnds === 'inside' ? outward - Math.PI / 2 : outward + Math.PI / 2
+      return {
+        id: `W${i + 1}`,
+        rank: rankOf(i),
+        bounds: wedgeBounds(from, from + angle, jointOf(i, count), jointOf(i + 1, count)),
+        lay: compose(rotation<'panel'>(turn), layAt(point(0, 0), over, false)),
+        turn: { turnedOver: over, spun: null },
+      }
+    }),
+    outerJointed: [],
+    columns: null,
+  }
+}
+
+/** The seams along which the two halves are trued and joined. */
+const jointOf = (seam: number, count: number): Joint =>
+  count % 2 === 0 && (seam * 2) % count === 0 ? 'diameter' : 'radial'
+
+/**
+ * In a book match neighbours alternate. Opened on the left edge, the first pair has the left edges of its leaves at the
+ * seam between them: clockwise of a wedge that points down lies its left edge, when the numbered end is inside.
+ */
+function wedgeTurns(recipe: RadialRecipe, count: number): readonly boolean[] {
+  if (recipe.match === 'slip') return Array.from({ length: count }, () => false)
+  const firstIsOver = (recipe.spine === 'left') !== (recipe.numberedEnds === 'inside')
+  return Array.from({ length: count }, (_, i) => (i % 2 === 0 ? firstIsOver : !firstIsOver))
+}
+
+function layingRound(recipe: RadialRecipe, overs: readonly boolean[], bundle: Bundle): 'clockwise' | 'anticlockwise' {
+  if (recipe.laying !== 'by spine') return recipe.laying
+  if (recipe.match === 'slip') return 'clockwise'
+  // the wedge that shows the far face of its leaf is the earlier one of a pair that shares a knife cut
+  return overs[0] !== bundle.numberFacesNext ? 'clockwise' : 'anticlockwise'
+}
+
+function wedgeBounds(from: number, to: number, fromJoint: Joint, toJoint: Joint): readonly Bound[] {
+  const centre: Point<'panel'> = point(0, 0)
+  const onRay = (angle: number): Point<'panel'> => point(Math.cos(angle), Math.sin(angle))
+  return [
+    { edge: { a: centre, b: onRay(from) }, joint: fromJoint },
+    { edge: { a: onRay(to), b: centre }, joint: toJoint },
+  ]
+}
