@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest'
+import type { Finding } from '../finding'
+import { findingSentence, remedyLabel } from './wording'
+
+const finding = (
+  code: Finding['code'],
+  measured: number | null,
+  about: Finding['about'],
+  limit: number | null = null,
+): Finding => ({
+  code,
+  grade: 'wrong',
+  part: 'p',
+  place: { on: 'face' },
+  measured,
+  limit,
+  about,
+  remedies: [],
+})
+
+describe('findings as sentences', () => {
+  it.each([
+    { says: 'Leaf 7 is 12 mm short at its far end.', f: finding('short', 12, { leaf: 7, side: 'far end' }) },
+    {
+      says: 'Seam B lies on the panel’s centre, 300 mm from both edges.',
+      f: finding('centred', 0, { what: 'seam', letter: 'B', left: 300, right: 300 }),
+    },
+    {
+      says: 'Seam B lies 2.5 mm left of the panel’s centre',
+      f: finding('off-centre', -2.5, { what: 'seam', letter: 'B', left: 297.5, right: 302.5 }),
+    },
+    { says: 'Take 4 or 2 for a seam', f: finding('odd-count', 3, { count: 3 }) },
+    { says: '2 leaves are missing between them', f: finding('sequence-broken', 3, { before: 4, after: 5, breaks: 1 }) },
+    { says: 'Move it 12 mm towards the numbered end', f: finding('outside-play', 12, { x: 0, y: -12 }) },
+  ])('[C1] $says', ({ says, f }) => {
+    expect(findingSentence(f, 'mm')).toContain(says)
+  })
+
+  it('[C1] speaks the unit of the job', () => {
+    expect(findingSentence(finding('short', 12.7, { leaf: 7, side: 'far end' }), 'in')).toContain('1/2 in short')
+  })
+
+  it('[C2] names what a remedy would do', () => {
+    expect(remedyLabel({ remedy: 'less overhang', side: 'bottom', by: 12 }, 'mm')).toBe('12 mm less over at the bottom')
+    expect(remedyLabel({ remedy: 'start at leaf', leaf: 8 }, 'mm')).toBe('Start at leaf 8')
+  })
+})

@@ -1,0 +1,153 @@
+import type { Finding, FindingCode, Remedy } from '../finding'
+import type { LengthUnit } from '../units/length-terms'
+import { showLength } from '../units/show-length'
+
+type Words = (finding: Finding, say: Say) => string
+
+/** Lengths as this job shows them: seams and trims finely, places on a leaf as a rule can be read. */
+interface Say {
+  readonly seam: (length: number) => string
+  readonly place: (length: number) => string
+}
+
+const sayIn = (unit: LengthUnit): Say => ({
+  seam: (length) => showLength(length, unit, 'seam'),
+  place: (length) => showLength(length, unit, 'place'),
+})
+
+const plural = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
+
+const text = (finding: Finding, key: string): string => String(finding.about[key] ?? '')
+const number = (finding: Finding, key: string): number => Number(finding.about[key] ?? 0)
+const measured = (finding: Finding): number => finding.measured ?? 0
+const limit = (finding: Finding): number => finding.limit ?? 0
+
+/** `an end`, `both ends` and the like for lacks: which side of the leaf, as the maker holds it. */
+const SIDE_WORDS: Readonly<Record<string, string>> = {
+  'numbered end': 'at its numbered end',
+  'far end': 'at its far end',
+  'left edge': 'at its left edge',
+  'right edge': 'at its right edge',
+}
+
+const DEFECT_WORDS: Readonly<Record<string, string>> = {
+  knot: 'a knot',
+  hole: 'a hole',
+  split: 'a split',
+  stain: 'a stain',
+  sapwood: 'sapwood',
+  tear: 'a tear',
+}
+
+const CENTRED: Readonly<Record<string, Words>> = {
+  seam: (f, say) =>
+    `Seam ${text(f, 'letter')} lies on the panel’s centre, ${say.seam(number(f, 'left'))} from both edges.`,
+  leaf: () => 'A leaf lies on the panel’s centre, with the same width on both sides.',
+  crossing: () => 'The seams cross on the panel’s centre.',
+}
+
+const OFF_CENTRE: Readonly<Record<string, Words>> = {
+  seam: (f, say) =>
+    `Seam ${text(f, 'letter')} lies ${say.seam(Math.abs(measured(f)))} ${measured(f) > 0 ? 'right' : 'left'} of the panel’s centre: ` +
+    `${say.seam(number(f, 'left'))} from the left edge, ${say.seam(number(f, 'right'))} from the right. ` +
+    'Give both sides the same overhang, or choose centre balance.',
+  leaf: (f, say) =>
+    `The middle leaf lies ${say.seam(Math.abs(measured(f)))} off the panel’s centre. Give both sides the same overhang, or make the leaves equal after trimming.`,
+  crossing: (f, say) => `The seams cross ${say.seam(Math.abs(measured(f)))} off the panel’s centre.`,
+}
+
+const WORDS: Readonly<Record<FindingCode, Words>> = {
+  centred: (f, say) => CENTRED[text(f, 'what')]!(f, say),
+  'off-centre': (f, say) => OFF_CENTRE[text(f, 'what')]!(f, say),
+  'odd-count': (f) =>
+    `${plural(measured(f), 'leaf', 'leaves')} put a leaf on the centre, not a seam. Take ${measured(f) + 1}${measured(f) > 1 ? ` or ${measured(f) - 1}` : ''} for a seam on the centre.`,
+  'even-count': (f) =>
+    `${measured(f)} leaves put a seam on the centre, not a leaf. Take ${measured(f) + 1} or ${measured(f) - 1} for a leaf on the centre.`,
+  'play-empty': (f, say) =>
+    f.measured === null
+      ? 'These leaves have no sound wood that is large enough for any piece. Start at another leaf, or take other leaves.'
+      : `There is no place where all pieces lie in sound wood. At the best place up to ${say.seam(measured(f))} is missing at an edge. Take less overhang, more leaves, or start at another leaf.`,
+  'outside-play': (f, say) => `The window lies ${say.seam(measured(f))} outside its room to move${direction(f, say)}.`,
+  short: (f, say) =>
+    `Leaf ${text(f, 'leaf')} is ${say.seam(measured(f))} short ${SIDE_WORDS[text(f, 'side')]}. Take less overhang there, move the window, or start at another leaf.`,
+  narrow: (f, say) =>
+    `Leaf ${text(f, 'leaf')} is ${say.seam(measured(f))} too narrow ${SIDE_WORDS[text(f, 'side')]}. Move the window, take more leaves, or start at another leaf.`,
+  sliver: (f, say) =>
+    measured(f) <= 0
+      ? `Nothing of leaf ${text(f, 'leaf')} is left after trimming: it lies wholly in the overhang. Take less overhang and one leaf fewer, or choose balance.`
+      : `Leaf ${text(f, 'leaf')} shows as a sliver of ${say.seam(measured(f))}; under ${say.seam(limit(f))} it looks like a mistake. Choose balance, or another width.`,
+  'defect-in-face': (f, say) =>
+    `${capital(DEFECT_WORDS[text(f, 'kind')] ?? text(f, 'kind'))} of leaf ${text(f, 'leaf')}, with ${say.seam(limit(f))} kept clear round it, lies in the piece. Move the window, take another leaf, or repair it.`,
+  'used-twice': (f) =>
+    number(f, 'same') === 1
+      ? `Two pieces of this part claim the same wood of leaf ${text(f, 'leaf')}. Choose another leaf for one of them.`
+      : `“${text(f, 'other')}” has already taken this wood of leaf ${text(f, 'leaf')}. Start at another leaf, or move the window.`,
+  'sequence-broken': (f) => sequenceWords(f),
+  'overhang-small': (f, say) =>
+    `The sheet stands over only ${say.seam(measured(f))} (${text(f, 'sides')}). With less than ${say.seam(limit(f))} an edge may come out bare.`,
+  'no-leaf': (f) =>
+    `From leaf ${text(f, 'first')} on there are leaves for only ${measured(f)} of ${limit(f)} pieces. Start at an earlier leaf, or take fewer.`,
+  'bare-width': (f, say) =>
+    `${say.seam(measured(f))} of the width has no wood: the leaves are too few or too narrow. Take more leaves, or start at an earlier one.`,
+  'figure-meets': (f, say) =>
+    text(f, 'promised') === 'mirrors'
+      ? `The figure mirrors at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}; the faces that meet lie up to ${say.seam(measured(f))} apart in the log.`
+      : `The figure repeats at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}, as a slip match does.`,
+  'figure-breaks': (f, say) =>
+    text(f, 'promised') === 'mirrors'
+      ? `The figure does not mirror at seam ${text(f, 'letter')}${f.measured && f.measured > 0.1 ? `: it jumps ${say.seam(f.measured)} there` : ''}. ${MIRROR_ADVICE}`
+      : `The figure does not repeat at seam ${text(f, 'letter')}.`,
+  'nudge-dropped': (f) =>
+    `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
+}
+
+const MIRROR_ADVICE = 'Take off the shift of one leaf, or, round a centre, take an even number of pieces.'
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
+
+function direction(f: Finding, say: Say): string {
+  const [x, y] = [number(f, 'x'), number(f, 'y')]
+  const ways = [
+    Math.abs(y) >= 0.25 ? `${say.seam(Math.abs(y))} towards the ${y < 0 ? 'numbered' : 'far'} end` : '',
+    Math.abs(x) >= 0.25 ? `${say.seam(Math.abs(x))} to the ${x < 0 ? 'left' : 'right'} on the leaf` : '',
+  ].filter((way) => way !== '')
+  return ways.length ? `. Move it ${ways.join(' and ')}` : ''
+}
+
+function sequenceWords(f: Finding): string {
+  const [before, after, step] = [text(f, 'before'), text(f, 'after'), measured(f)]
+  const why =
+    step > 1
+      ? `${plural(step - 1, 'leaf is', 'leaves are')} missing between them`
+      : step === 0
+        ? 'it is the same leaf'
+        : 'they lie the other way round in the log'
+  const more = number(f, 'breaks') - 1
+  return `Leaf ${after} follows leaf ${before}, but ${why}: the figure will step there.${more > 0 ? ` The same happens ${more === 1 ? 'once' : `${more} times`} more.` : ''}`
+}
+
+/** A finding as one or two sentences: the thing, the number, what to do. */
+export const findingSentence = (finding: Finding, unit: LengthUnit): string => WORDS[finding.code](finding, sayIn(unit))
+
+/** A short name for a button that mends something. */
+export function remedyLabel(remedy: Remedy, unit: LengthUnit): string {
+  const say = sayIn(unit)
+  switch (remedy.remedy) {
+    case 'less overhang':
+      return `${say.seam(remedy.by)} less over at the ${remedy.side}`
+    case 'move window':
+      return 'Move it there'
+    case 'first position':
+      return 'Put it where there is most room'
+    case 'start at leaf':
+      return `Start at leaf ${remedy.leaf}`
+    case 'count':
+      return `Take ${plural(remedy.count, 'leaf', 'leaves')}`
+    case 'other leaf':
+      return `Use leaf ${remedy.leaf}`
+    case 'next in run':
+      return 'Back to the run’s own order'
+    case 'overhang':
+      return `${say.seam(remedy.to)} over at the ${remedy.side}`
+  }
+}
