@@ -85,7 +85,7 @@ function barkAlong({ pithX, pithY, middleX, middleY, barkRadius }: Section, ux: 
 }
 
 const barkLobes = (noise: NoiseFunction3D, ux: number, uy: number, z: number): number =>
-  5 * noise(1.3 * ux + 60, 1.3 * uy, z / 1100)
+  3.2 * noise(1.3 * ux + 60, 1.3 * uy, z / 1100)
 
 const barkRoughness = (noise: NoiseFunction3D, ux: number, uy: number, z: number): number =>
   1.6 * noise(3 * ux + 90, 3 * uy, z / 260) + 0.7 * noise(6 * ux + 120, 6 * uy, z / 85)
