@@ -91,7 +91,7 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
     `${say.seam(measured(f))} of the width has no wood: the leaves are too few or too narrow. Take more leaves, or start at an earlier one.`,
   'figure-meets': (f, say) =>
     text(f, 'promised') === 'mirrors'
-      ? `The figure mirrors at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}; the faces that meet lie up to ${say.seam(measured(f))} apart in the log.`
+      ? `The figure mirrors at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}; ${apart(f, say)}.`
       : `The figure repeats at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}, as a slip match does.`,
   'figure-breaks': (f, say) =>
     text(f, 'promised') === 'mirrors'
@@ -100,6 +100,11 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }
+
+const apart = (f: Finding, say: Say): string =>
+  measured(f) < 0.01
+    ? 'the two faces of one knife cut meet there'
+    : `the faces that meet lie up to ${say.seam(measured(f))} apart in the log`
 
 const MIRROR_ADVICE = 'Take off the shift of one leaf, or, round a centre, take an even number of pieces.'
 
