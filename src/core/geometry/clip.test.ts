@@ -25,7 +25,7 @@ describe('regions combined', () => {
     { what: 'united, overlapping', made: unite(square, across), area: 175, polygons: 1, holes: 0 },
     { what: 'united, side by side', made: unite(square, beside), area: 200, polygons: 1, holes: 0 },
     { what: 'united, apart', made: unite(square, apart), area: 200, polygons: 2, holes: 0 },
-    { what: 'united with nothing', made: unite(square, []), area: 100, polygons: 1, holes: 0 },
+    { what: 'united with nothing', made: unite<'panel'>(square, []), area: 100, polygons: 1, holes: 0 },
     { what: 'an island in a hole', made: unite(holed, within), area: 68, polygons: 2, holes: 1 },
     { what: 'united within itself', made: unite([...square, ...across]), area: 175, polygons: 1, holes: 0 },
     { what: 'in both', made: intersect(square, across), area: 25, polygons: 1, holes: 0 },
@@ -37,7 +37,7 @@ describe('regions combined', () => {
     { what: 'less one across', made: regionLess(square, across), area: 75, polygons: 1, holes: 0 },
     { what: 'less one apart', made: regionLess(square, apart), area: 100, polygons: 1, holes: 0 },
     { what: 'less itself', made: regionLess(square, square), area: 0, polygons: 0, holes: 0 },
-    { what: 'nothing less something', made: regionLess([], square), area: 0, polygons: 0, holes: 0 },
+    { what: 'nothing less something', made: regionLess<'panel'>([], square), area: 0, polygons: 0, holes: 0 },
     { what: 'in one but not both', made: symmetricDifference(square, across), area: 150, polygons: 2, holes: 0 },
     { what: 'many', made: intersectAll([square, across, holed]), area: 16, polygons: 1, holes: 0 },
     {
@@ -48,7 +48,7 @@ describe('regions combined', () => {
       holes: 1,
     },
     { what: 'one of many', made: intersectAll([square]), area: 100, polygons: 1, holes: 0 },
-    { what: 'none', made: intersectAll([]), area: 0, polygons: 0, holes: 0 },
+    { what: 'none', made: intersectAll<'panel'>([]), area: 0, polygons: 0, holes: 0 },
   ])('[G1] $what: $area mm² in $polygons with $holes holes', ({ made, area, polygons, holes }) => {
     expect(regionArea(made)).toBeCloseTo(area, 9)
     expect(made.length).toBe(polygons)

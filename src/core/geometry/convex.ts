@@ -33,11 +33,10 @@ function halfHull<S extends Space>(sorted: readonly Point<S>[]): Point<S>[] {
 
 const turn = <S extends Space>(a: Point<S>, b: Point<S>, c: Point<S>): number => cross(subtract(b, a), subtract(c, b))
 
-/** No point of the ring, running either way, lies further inside its hull than the grid. */
+/** The ring, running either way, follows its hull once round, no point lying further inside than the grid. */
 export function isConvex<S extends Space>(ring: Ring<S>): boolean {
   const hull = convexHull(ring)
   if (hull.length < 3) return true
-  // what a dent takes from the hull is at least half its depth times its opening; both ways round must be straight
   const edges = ringEdges(hull)
   return ring.every((p) => edges.some((edge) => depthBehind(edge, p) <= GRID)) && windsOnce(ring, hull)
 }

@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { regionBox } from './box'
+import { regionLess } from './clip'
 import { erodedByBox, innerFit, innerFitExact } from './inner-fit'
 import { point } from './point'
 import { regionArea, regionCovers, transformRegion, transformRing, type Region, type Ring } from './polygon'
-import { compose, reflection, rotation, translation } from './transform'
+import { compose, reflection, rotation, translation, type Transform } from './transform'
 
 const box = (left: number, top: number, right: number, bottom: number): Ring<'leaf'> => [
   point(left, top),
@@ -81,9 +82,9 @@ describe('inner fit', () => {
   })
 
   it.each(fits)('[G3] $what, moved, turned and mirrored', ({ region, piece, area, islands }) => {
-    const moved = compose(
+    const moved: Transform<'leaf', 'leaf'> = compose(
       translation<'leaf'>(-333.3, 71.7),
-      compose(rotation(0.4), reflection(point(0, 0), point(3, 1))),
+      compose(rotation<'leaf'>(0.4), reflection<'leaf'>(point(0, 0), point(3, 1))),
     )
     const fit = innerFit(transformRegion(moved, region), transformRing({ ...moved, e: 0, f: 0 }, piece))
     // snapping moves every border by up to 1 µm
@@ -108,11 +109,7 @@ describe('inner fit', () => {
         const small = innerFit(knotted, box(0, 0, w, h))
         const large = innerFit(knotted, box(0, 0, w + more, h + more))
         expect(regionArea(large)).toBeLessThan(regionArea(small))
-        for (const p of large.flat(2))
-          expect(
-            regionCovers(small, point(p.x + 1e-4 * (p.x < 20 ? 1 : -1), p.y + 1e-4 * (p.y < 50 ? 1 : -1))) ||
-              regionArea(small) > 0,
-          ).toBe(true)
+        expect(regionArea(regionLess(large, small))).toBeLessThan(1e-6)
       }),
       { seed: 3, numRuns: 60 },
     )
