@@ -1,5 +1,5 @@
 import type { Finding, FindingCode, Remedy } from '../finding'
-import type { LengthUnit } from '../units/length-terms'
+import type { LengthUnit } from '../units/unit'
 import { showLength } from '../units/show-length'
 
 type Words = (finding: Finding, say: Say) => string
