@@ -4,7 +4,8 @@ import { ok, refused, type Result } from '../result'
 import { checkEach } from './check-each'
 import { fieldsTrouble, numberTrouble, pointTrouble, repeated } from './check-number'
 import { checkRing } from './check-ring'
-import { LIMITS, MOST_DEFECTS } from './limits'
+import { textTrouble } from './check-text'
+import { LIMITS, LONGEST_NAME, LONGEST_NOTE, MOST_DEFECTS } from './limits'
 import { inPlace } from './place-words'
 import type { MeaningTrouble } from './trouble'
 
@@ -27,7 +28,10 @@ export function checkFlitch(flitch: Flitch, owner: string): Result<Flitch, Meani
 
 /** What can't be so about a flitch apart from its outline and what is on its single leaves, or null. */
 export const flitchTrouble = (flitch: Flitch, owner: string): MeaningTrouble | null =>
-  fieldsTrouble(flitch, { thickness, lossBetween, sideMargin, endMargin }, [owner]) ?? sequenceTrouble(flitch, owner)
+  textTrouble(flitch.name, LONGEST_NAME, inPlace([owner], ['name'])) ??
+  textTrouble(flitch.species, LONGEST_NAME, inPlace([owner], ['species'])) ??
+  fieldsTrouble(flitch, { thickness, lossBetween, sideMargin, endMargin }, [owner]) ??
+  sequenceTrouble(flitch, owner)
 
 /** Numbers, gaps and drift, which make sense only in a sequence. */
 function sequenceTrouble({ leaves, missing }: Flitch, owner: string): MeaningTrouble | null {
@@ -67,7 +71,8 @@ export function checkLeaf(leaf: Leaf, flitch: string): Result<Leaf, MeaningTroub
   const owners = [flitch, `leaf ${leaf.number}`]
   const wrong =
     numberTrouble(leaf.number, LIMITS.leafNumber, inPlace(owners, ['number'])) ??
-    pointTrouble(leaf.drift, owners, ['drift'])
+    pointTrouble(leaf.drift, owners, ['drift']) ??
+    textTrouble(leaf.note, LONGEST_NOTE, inPlace(owners, ['note']))
   if (wrong) return refused(wrong)
   if (leaf.defects.length > MOST_DEFECTS) {
     const place = inPlace(owners, [])
@@ -83,6 +88,8 @@ export function checkLeaf(leaf: Leaf, flitch: string): Result<Leaf, MeaningTroub
 
 /** As `checkFlitch`, for one defect. */
 function checkDefect(defect: Defect, owners: readonly string[]): Result<Defect, MeaningTrouble> {
+  const long = textTrouble(defect.note, LONGEST_NOTE, inPlace(owners, ['note']))
+  if (long) return refused(long)
   if (defect.shape === 'area') {
     const ring = checkRing(defect.ring, owners, 'ring')
     if (!ring.ok) return ring

@@ -4,13 +4,15 @@ import { checkFlitch } from './check-flitch'
 import { repeated } from './check-number'
 import { partTrouble, shopTrouble } from './check-part'
 import type { Job } from './job'
-import { MOST_FLITCHES, MOST_LEAVES, MOST_PARTS } from './limits'
+import { textTrouble } from './check-text'
+import { LONGEST_NAME, MOST_FLITCHES, MOST_LEAVES, MOST_PARTS } from './limits'
 import { flitchInWords, inPlace, partInWords } from './place-words'
 import type { MeaningTrouble } from './trouble'
 
 /** The job with its outlines in order, or the first thing in it that can't be so. */
 export function checkJob(job: Job): Result<Job, MeaningTrouble> {
-  const wrong = shopTrouble(job.shop) ?? countTrouble(job) ?? idTrouble(job)
+  const wrong =
+    textTrouble(job.name, LONGEST_NAME, 'the job: name') ?? shopTrouble(job.shop) ?? countTrouble(job) ?? idTrouble(job)
   if (wrong) return refused(wrong)
   const flitches = checkEach(job.flitches, (flitch, i) => checkFlitch(flitch, flitchInWords(i, flitch.name)))
   if (!flitches.ok) return flitches

@@ -3,7 +3,8 @@ import type { Recipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
 import type { Part } from './job'
-import { LIMITS, type Limits } from './limits'
+import { textTrouble } from './check-text'
+import { LIMITS, LONGEST_NAME, type Limits } from './limits'
 import { inPlace } from './place-words'
 import type { MeaningTrouble } from './trouble'
 
@@ -12,6 +13,7 @@ const { width, length, allowance, laterAllowance } = LIMITS
 /** The first thing about a part that can't be so, or null. Whether its leaves are there is for the checks of the face. */
 export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
   return (
+    textTrouble(part.name, LONGEST_NAME, inPlace([owner], ['name'])) ??
     fieldsTrouble(part, { width, length, allowance, laterAllowance }, [owner]) ??
     fieldsTrouble(part.core, allEdges(LIMITS.core), [owner], ['core']) ??
     fieldsTrouble(part.overhang, allEdges(LIMITS.overhang), [owner], ['overhang']) ??

@@ -1,0 +1,31 @@
+import type { Remedy } from '../finding'
+import { add } from '../geometry/point'
+import { WINDOW, type LaidFace } from '../fit/lay-face'
+import type { Job } from '../job/job'
+import type { Next } from './change-within'
+import { changeRecipe, chooseLeaf, clearChosen, setPosition } from './face-commands'
+import { changePart } from './part-commands'
+
+/** The job with a finding's remedy carried out on the face it was found in. */
+export function applyRemedy(job: Job, { part, position }: LaidFace, remedy: Remedy): Next {
+  switch (remedy.remedy) {
+    case 'less overhang': {
+      const { side, by } = remedy
+      return changePart(job, part.id, { overhang: { ...part.overhang, [side]: Math.max(0, part.overhang[side] - by) } })
+    }
+    case 'overhang':
+      return changePart(job, part.id, { overhang: { ...part.overhang, [remedy.side]: remedy.to } })
+    case 'move window':
+      return setPosition(job, part.id, WINDOW, add(position, remedy.by))
+    case 'first position':
+      return setPosition(job, part.id, WINDOW, null)
+    case 'start at leaf':
+      return changeRecipe(job, part.id, { firstLeaf: remedy.leaf })
+    case 'count':
+      return changeRecipe(job, part.id, { count: remedy.count })
+    case 'other leaf':
+      return chooseLeaf(job, part.id, remedy.cell, remedy.leaf)
+    case 'next in run':
+      return clearChosen(job, part.id)
+  }
+}

@@ -1,0 +1,99 @@
+import type { Point } from '../geometry/point'
+import type { CellId, PartId, WindowGroup } from '../ids'
+import type { Job, Nudge, Part } from '../job/job'
+import { usualRecipe } from '../job/usual'
+import type { FourWayRecipe, RadialRecipe, Recipe, StripRecipe } from '../patterns/recipe'
+import { ok, refused } from '../result'
+import { changeWithinPart, isSamePoint, patched, withEntry, type Next } from './change-within'
+
+/** Some fields of the recipe as it is; or another pattern, with as much of it as is decided. */
+export type RecipePatch = Partial<StripRecipe> | Partial<FourWayRecipe> | Partial<RadialRecipe>
+
+/**
+ * Changes what a face is made by. Within a pattern everything stays that still has a meaning: hand-made choices go by
+ * cell, and cells keep their names when a face grows. Another pattern, or another way of naming the cells, makes
+ * choices and nudges void; where the window's origin moves, positions too.
+ */
+export const changeRecipe = (job: Job, id: PartId, patch: RecipePatch): Next =>
+  changeWithinPart(job, id, (part) => {
+    const { pattern = part.recipe.pattern } = patch
+    const recipe =
+      pattern === part.recipe.pattern ? patchedRecipe(part.recipe, patch) : anew(pattern, part.recipe, patch)
+    if (recipe === part.recipe) return ok(part)
+    return ok({ ...part, recipe, ...voided(part.recipe, recipe) })
+  })
+
+/** A field that the pattern does not have is left out: a recipe holds only what it means. */
+function patchedRecipe(recipe: Recipe, patch: RecipePatch): Recipe {
+  const known = Object.entries(patch).filter(([key]) => key in recipe)
+  return patched(recipe, Object.fromEntries(known))
+}
+
+/** Another pattern keeps the leaf to start with, and how the bundle is opened. */
+const anew = (pattern: Recipe['pattern'], { firstLeaf, spine }: Recipe, patch: RecipePatch): Recipe =>
+  patchedRecipe(usualRecipe(pattern, firstLeaf), { spine, ...patch })
+
+function voided(before: Recipe, after: Recipe): Partial<Part> {
+  if (before.pattern !== after.pattern) return { positions: {}, chosen: {}, nudges: {} }
+  if (before.pattern === 'strips' && after.pattern === 'strips') {
+    const isRunning = ({ arrangement }: StripRecipe) => arrangement === 'running'
+    // running cells are counted from the starting edge, the others from the centre
+    const isNamedAnew = isRunning(before) !== isRunning(after) || (isRunning(after) && before.startAt !== after.startAt)
+    return isNamedAnew ? { chosen: {}, nudges: {} } : {}
+  }
+  if (before.pattern === 'radial' && after.pattern === 'radial' && before.numberedEnds !== after.numberedEnds) {
+    // the apex goes to the other end of the leaf
+    return { positions: {}, nudges: {} }
+  }
+  return {}
+}
+
+/** Where the window of a group lies on the leaf; null puts it back to where there is most play. */
+export const setPosition = (job: Job, id: PartId, group: WindowGroup, at: Point<'leaf'> | null): Next =>
+  changeWithinPart(job, id, (part) => {
+    const before = part.positions[group] ?? null
+    if (isSamePoint(before, at)) return ok(part)
+    return ok({ ...part, positions: withEntry(part.positions, group, at) })
+  })
+
+/** Puts a leaf of the part's flitch into a cell; null leaves the cell to the run. */
+export const chooseLeaf = (job: Job, id: PartId, cell: CellId, leaf: number | null): Next =>
+  changeWithinPart(job, id, (part) => {
+    if (leaf !== null && !hasLeaf(job, part, leaf)) return refused(noLeaf(leaf))
+    if ((part.chosen[cell] ?? null) === leaf) return ok(part)
+    return ok({ ...part, chosen: withEntry(part.chosen, cell, leaf) })
+  })
+
+/** Exchanges the leaves of two cells; `leafA` is what lies in `cellA` now, and `leafB` in `cellB`. */
+export const swapLeaves = (job: Job, id: PartId, cellA: CellId, cellB: CellId, leafA: number, leafB: number): Next =>
+  changeWithinPart(job, id, (part) => {
+    const unknown = [leafA, leafB].find((leaf) => !hasLeaf(job, part, leaf))
+    if (unknown !== undefined) return refused(noLeaf(unknown))
+    if (cellA === cellB || leafA === leafB) return ok(part)
+    return ok(patched(part, { chosen: patched(part.chosen, { [cellA]: leafB, [cellB]: leafA }) }))
+  })
+
+/** Every cell takes its leaf from the run again; nudges made for a leaf chosen by hand go with it. */
+export const clearChosen = (job: Job, id: PartId): Next =>
+  changeWithinPart(job, id, (part) => {
+    if (Object.keys(part.chosen).length === 0) return ok(part)
+    const kept = Object.entries(part.nudges).filter(([cell, { leaf }]) => part.chosen[cell] !== leaf)
+    return ok({ ...part, chosen: {}, nudges: Object.fromEntries(kept) })
+  })
+
+/** Shifts one cell on the leaf that lies in it; null, or a shift by nothing, puts it back to its group. */
+export const setNudge = (job: Job, id: PartId, cell: CellId, nudge: Nudge | null): Next =>
+  changeWithinPart(job, id, (part) => {
+    if (nudge && !hasLeaf(job, part, nudge.leaf)) return refused(noLeaf(nudge.leaf))
+    const wanted = nudge && (nudge.by.x !== 0 || nudge.by.y !== 0) ? nudge : null
+    if (isSameNudge(part.nudges[cell] ?? null, wanted)) return ok(part)
+    return ok({ ...part, nudges: withEntry(part.nudges, cell, wanted) })
+  })
+
+const isSameNudge = (a: Nudge | null, b: Nudge | null): boolean =>
+  a === b || (a !== null && b !== null && a.leaf === b.leaf && isSamePoint(a.by, b.by))
+
+const hasLeaf = (job: Job, part: Part, leaf: number): boolean =>
+  job.flitches.find(({ id }) => id === part.flitch)?.leaves.some(({ number }) => number === leaf) ?? false
+
+const noLeaf = (leaf: number) => ({ trouble: 'not there', thing: 'leaf', id: String(leaf) }) as const

@@ -1,0 +1,75 @@
+import type { PartId } from '../ids'
+import { countTrouble, idTrouble } from '../job/check-job'
+import { partTrouble } from '../job/check-part'
+import type { Job, Part } from '../job/job'
+import { inPlace, partInWords } from '../job/place-words'
+import { firstLeafOf, USUAL_ALLOWANCE } from '../job/usual'
+import type { Flitch } from '../leaves/flitch'
+import { ok, refused } from '../result'
+import { changeWithinPart, patched, type Next } from './change-within'
+
+/** Puts a part behind the others. */
+export function addPart(job: Job, part: Part): Next {
+  const owner = partInWords(job.parts.length, part.name)
+  if (!job.flitches.some(({ id }) => id === part.flitch)) return refused(noSuchFlitch(owner, part.flitch))
+  const next = { ...job, parts: [...job.parts, part] }
+  const wrong = partTrouble(part, owner) ?? countTrouble(next) ?? idTrouble(next)
+  return wrong ? refused(wrong) : ok(next)
+}
+
+/** What is said of a part apart from its face. */
+export type PartPatch = Partial<Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges'>>
+
+/**
+ * Positions survive a change of size. Another way of jointing brings its usual allowance, unless one is given; another
+ * flitch makes positions, chosen leaves and nudges void, and the first leaf too if it has none of that number.
+ */
+export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
+  return changeWithinPart(job, id, (part) => {
+    const { flitch: wanted, jointing, allowance } = patch
+    const flitch = job.flitches.find((f) => f.id === (wanted ?? part.flitch))
+    if (!flitch) return refused(noSuchFlitch(partInWords(job.parts.indexOf(part), part.name), wanted ?? part.flitch))
+    const brought =
+      jointing !== undefined && jointing !== part.jointing && allowance === undefined
+        ? { allowance: USUAL_ALLOWANCE[jointing] }
+        : {}
+    const changed = patched(part, { ...patch, ...brought })
+    return ok(flitch.id === part.flitch ? changed : facedAnew(changed, flitch))
+  })
+}
+
+export function removePart(job: Job, id: PartId): Next {
+  const parts = job.parts.filter((part) => part.id !== id)
+  return parts.length < job.parts.length ? ok({ ...job, parts }) : refused({ trouble: 'not there', thing: 'part', id })
+}
+
+/** A copy right behind the part, with all that was decided about its face. */
+export function duplicatePart(job: Job, id: PartId, copyId: PartId, name: string): Next {
+  const nth = job.parts.findIndex((part) => part.id === id)
+  const part = job.parts[nth]
+  if (!part) return refused({ trouble: 'not there', thing: 'part', id })
+  const copy = { ...part, id: copyId, name }
+  const next = { ...job, parts: job.parts.toSpliced(nth + 1, 0, copy) }
+  const wrong = partTrouble(copy, partInWords(nth + 1, name)) ?? countTrouble(next) ?? idTrouble(next)
+  return wrong ? refused(wrong) : ok(next)
+}
+
+/** Puts a part in the place `to`, counted from 0; beyond the ends it stops there. */
+export function movePart(job: Job, id: PartId, to: number): Next {
+  const nth = job.parts.findIndex((part) => part.id === id)
+  const part = job.parts[nth]
+  if (!part) return refused({ trouble: 'not there', thing: 'part', id })
+  const place = Number.isNaN(to) ? nth : Math.min(Math.max(Math.round(to), 0), job.parts.length - 1)
+  if (place === nth) return ok(job)
+  return ok({ ...job, parts: job.parts.toSpliced(nth, 1).toSpliced(place, 0, part) })
+}
+
+function facedAnew(part: Part, flitch: Flitch): Part {
+  const { firstLeaf } = part.recipe
+  const isThere = flitch.leaves.some(({ number }) => number === firstLeaf)
+  const recipe = { ...part.recipe, firstLeaf: isThere ? firstLeaf : firstLeafOf(flitch) }
+  return { ...part, recipe, positions: {}, chosen: {}, nudges: {} }
+}
+
+const noSuchFlitch = (owner: string, flitch: string) =>
+  ({ trouble: 'no such flitch', place: inPlace([owner], ['flitch']), flitch }) as const
