@@ -1,0 +1,288 @@
+import type { Box } from '../core/geometry/box'
+import type { Point } from '../core/geometry/point'
+import type { Edge, Region, Ring } from '../core/geometry/polygon'
+import type { Transform } from '../core/geometry/transform'
+import type { CellId, DefectId, PartId } from '../core/ids'
+import type { Cut } from '../core/leaves/flitch'
+import type { Defect, DefectKind, DefectShape, LeafState } from '../core/leaves/leaf'
+import type { LengthUnit } from '../core/units/unit'
+
+/**
+ * What the boards draw (scenes: plain data, made anew at every change, never altered) and what they tell (handlers).
+ * Lengths are mm in the space of their type; what belongs to the screen is px.
+ */
+
+/** The picture of a leaf in its own frame. */
+export interface LeafPicture {
+  readonly bitmap: ImageBitmap | HTMLCanvasElement | OffscreenCanvas
+  readonly pxPerMm: number
+  /** Where the top left corner of the picture lies on the leaf. */
+  readonly origin: Point<'leaf'>
+  /** The face that shows when the leaf is turned over, in the same frame and size; the numbered face if left out. */
+  readonly other?: ImageBitmap | HTMLCanvasElement | OffscreenCanvas
+}
+
+/** Pictures by leaf number; a leaf that has none is drawn with lines of grain. */
+export type LeafPictures = ReadonlyMap<number, LeafPicture>
+
+/** Every colour a board uses, as CSS colours; `boardColours(element)` reads them from the theme. */
+export interface BoardColours {
+  readonly dark: boolean
+  readonly ground: string
+  readonly sheet: string
+  readonly ink: string
+  readonly inkSoft: string
+  readonly line: string
+  readonly act: string
+  readonly onAct: string
+  readonly note: string
+  readonly onNote: string
+  readonly good: string
+  /** Bare wood and its grain, where there is no picture. */
+  readonly wood: string
+  readonly woodEdge: string
+  readonly grain: string
+  /** The tag of a leaf with its numbered side up, and of one turned over. */
+  readonly tagUp: string
+  readonly onTagUp: string
+  readonly tagDown: string
+  readonly onTagDown: string
+  readonly font: string
+}
+
+/** What can be pointed at on a board. */
+export type BoardTarget =
+  | { readonly kind: 'cell'; readonly cell: CellId }
+  | { readonly kind: 'seam'; readonly letter: string }
+  | { readonly kind: 'finding'; readonly number: number }
+  | { readonly kind: 'leaf'; readonly leaf: number }
+  | { readonly kind: 'part'; readonly part: PartId }
+  | { readonly kind: 'defect'; readonly defect: DefectId }
+
+/**
+ * A drag of the window. `by` is how far the window has come on its leaf since the drag began (not since the last
+ * call); at `cancel` it is 0, 0 and everything is to be as before. At most one `move` comes in a frame.
+ */
+export interface WindowDrag {
+  readonly by: Point<'leaf'>
+  readonly phase: 'move' | 'end' | 'cancel'
+}
+
+/** What every board that shows more than fits can do. */
+export interface Board<Scene> {
+  /** Shows another scene; the view stays unless the outer size has changed. */
+  update(scene: Scene): void
+  /** Shows everything, as large as the room allows. */
+  fit(): void
+  /** Nearer (above 1) or farther, about the middle of the board. */
+  zoomBy(factor: number): void
+  destroy(): void
+}
+
+// ---------------------------------------------------------------------------------------------------- the face
+
+export interface FaceHandlers {
+  readonly onWindowDrag?: (drag: WindowDrag) => void
+  /** The leaves of two cells are to change places. */
+  readonly onSwap?: (one: CellId, other: CellId) => void
+  /** null: clicked beside everything. */
+  readonly onSelect?: (target: BoardTarget | null) => void
+}
+
+export interface FaceScene {
+  /** What a screen reader says of the drawing. */
+  readonly label: string
+  /** Shown with the grain lying, the numbered end to the left. */
+  readonly lying: boolean
+  readonly unit: LengthUnit
+  readonly colours: BoardColours
+  readonly finished: Box<'panel'>
+  readonly core: Box<'panel'>
+  readonly sheet: Box<'panel'>
+  readonly cells: readonly FaceCell[]
+  readonly seams: readonly FaceSeam[]
+  /** Finished columns from left to right, for the chain of dimensions. */
+  readonly columns: readonly { readonly from: number; readonly to: number }[]
+  readonly markers: readonly FaceMarker[]
+  readonly selected: BoardTarget | null
+  /** Whether the outline of the rest of each leaf shows. */
+  readonly showLeaves: boolean
+}
+
+export interface FaceCell {
+  readonly id: CellId
+  readonly ring: Ring<'panel'>
+  /** null where the run has come to the end of the flitch. */
+  readonly leaf: number | null
+  readonly turnedOver: boolean
+  readonly leafToPanel: Transform<'leaf', 'panel'>
+  readonly wood: LeafWood
+}
+
+/** What is needed to draw the wood of a leaf. */
+export interface LeafWood {
+  readonly outline: Ring<'leaf'>
+  readonly cut: Cut
+  /** Place in the sequence, from 0: the drawn grain wanders a little from leaf to leaf. */
+  readonly place: number
+  readonly defects: readonly Defect[]
+  readonly picture: LeafPicture | null
+}
+
+export interface FaceSeam {
+  readonly letter: string
+  readonly edge: Edge<'panel'>
+  readonly round: boolean
+  readonly meets: 'mirrors' | 'repeats' | 'breaks'
+  /** mm; 0 for the two faces of one knife cut, null where a leaf is missing. */
+  readonly depthOffset: number | null
+  readonly jump: number
+}
+
+/** A numbered remark at its place. */
+export interface FaceMarker {
+  readonly number: number
+  readonly grade: 'note' | 'wrong' | 'good'
+  readonly at: Point<'panel'>
+}
+
+// ---------------------------------------------------------------------------------------------------- the leaf
+
+export interface LeafHandlers {
+  readonly onWindowDrag?: (drag: WindowDrag) => void
+  /** The piece of another part, or a defect. */
+  readonly onSelect?: (target: BoardTarget | null) => void
+}
+
+/** One leaf, lying with its numbered end to the left. */
+export interface LeafScene {
+  readonly label: string
+  readonly unit: LengthUnit
+  readonly colours: BoardColours
+  readonly number: number
+  readonly wood: LeafWood
+  readonly usable: Region<'leaf'>
+  /** null where the part takes no window on this leaf. */
+  readonly window: LeafWindow | null
+  /** What other pieces take of this leaf. */
+  readonly taken: readonly TakenPiece[]
+  readonly selected: BoardTarget | null
+}
+
+export interface LeafWindow {
+  readonly rough: Ring<'leaf'>
+  readonly finished: Ring<'leaf'>
+  /** Where the window's origin lies. */
+  readonly origin: Point<'leaf'>
+  /** Everything the window may come to cover within its room; empty where there is none. */
+  readonly band: Region<'leaf'>
+  readonly room: Room
+  /** Whether the window lies where all pieces of the face are in sound wood. */
+  readonly inside: boolean
+}
+
+/** How far the window can go, straight on from where it lies, in each direction of the leaf. */
+export interface Room {
+  readonly toNumberedEnd: number
+  readonly toFarEnd: number
+  /** The side of smaller x: on the left when the numbered end is up. */
+  readonly toLeft: number
+  readonly toRight: number
+}
+
+export interface TakenPiece {
+  readonly part: PartId
+  /** Name of the part, and of the cell where one part takes several pieces of the leaf. */
+  readonly name: string
+  readonly ring: Ring<'leaf'>
+}
+
+// ---------------------------------------------------------------------------------------------------- the flitch
+
+export interface FlitchHandlers {
+  readonly onSelect?: (target: BoardTarget | null) => void
+}
+
+/** Leaves one under another in their sequence, numbered ends to the left. */
+export interface FlitchScene {
+  readonly label: string
+  readonly unit: LengthUnit
+  readonly colours: BoardColours
+  readonly leaves: readonly FlitchLeaf[]
+  /** Leaves known to be missing, after the leaf of this number. */
+  readonly missing: readonly { readonly after: number; readonly count: number }[]
+  /** Leaf number. */
+  readonly selected: number | null
+}
+
+export interface FlitchLeaf {
+  readonly number: number
+  readonly wood: LeafWood
+  readonly state: LeafState
+  readonly width: number
+  readonly length: number
+  readonly note: string
+  readonly taken: readonly TakenPiece[]
+}
+
+// ---------------------------------------------------------------------------------------------------- the outline
+
+/** How a pointer draws on an outline board. */
+export type OutlineTool = 'outline' | 'spot' | 'split' | 'area' | 'select'
+
+export interface OutlineHandlers {
+  /** A new outline; `move` while dragging, once `end` (one step of undo), or `cancel`. */
+  readonly onOutline?: (change: { readonly ring: Ring<'leaf'>; readonly phase: 'move' | 'end' | 'cancel' }) => void
+  /** A new defect has been drawn. */
+  readonly onDefectAdd?: (drawn: { readonly kind: DefectKind; readonly shape: DefectShape }) => void
+  /** A defect has been moved or reshaped. */
+  readonly onDefectChange?: (change: {
+    readonly defect: DefectId
+    readonly shape: DefectShape
+    readonly phase: 'move' | 'end' | 'cancel'
+  }) => void
+  readonly onDefectRemove?: (defect: DefectId) => void
+  readonly onSelect?: (target: BoardTarget | null) => void
+  /** Words for a live region: which point has the focus and where it lies. */
+  readonly onSay?: (words: string) => void
+}
+
+export interface OutlineScene {
+  readonly label: string
+  readonly unit: LengthUnit
+  readonly colours: BoardColours
+  readonly number: number | null
+  readonly outline: Ring<'leaf'>
+  readonly wood: LeafWood
+  readonly tool: OutlineTool
+  /** The kind given to a spot or an area that is drawn; a line is a split. */
+  readonly drawnKind: DefectKind
+  readonly selected: BoardTarget | null
+}
+
+// ---------------------------------------------------------------------------------------------------- the parts
+
+export interface PartsHandlers {
+  readonly onSelect?: (target: BoardTarget | null) => void
+}
+
+/** Parts at one scale, side by side. */
+export interface PartsScene {
+  readonly label: string
+  readonly unit: LengthUnit
+  readonly colours: BoardColours
+  readonly parts: readonly PartFace[]
+  readonly selected: PartId | null
+}
+
+export interface PartFace {
+  readonly id: PartId
+  readonly name: string
+  readonly lying: boolean
+  readonly finished: Box<'panel'>
+  readonly sheet: Box<'panel'>
+  readonly cells: readonly FaceCell[]
+  readonly seams: readonly FaceSeam[]
+  /** A word under the name, such as `show` or `hidden`. */
+  readonly remark: string
+}
