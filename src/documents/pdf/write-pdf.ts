@@ -1,6 +1,7 @@
 import type { jsPDF } from 'jspdf'
 import type { Item, Picture, Text } from '../../core/drawing/drawing'
 import { textWidth } from '../../core/drawing/text-width'
+import { GRID } from '../../core/geometry/tolerance'
 import { ok, refused, type Result } from '../../core/result'
 import { LARGEST_PAGE } from '../paper'
 import { composed, Operators, type ToPoints } from './page-operators'
@@ -50,14 +51,15 @@ function pageRefusal(pages: readonly PdfPage[]): PdfRefusal | null {
   if (pages.length === 0) return { reason: 'no pages' }
   for (const { label, width, height } of pages) {
     const side = Math.max(width, height)
-    if (!(side <= LARGEST_PAGE)) return { reason: 'page too large', label, side, limit: LARGEST_PAGE }
+    // a micrometre for the rounding of a page that is a paper divided and multiplied by a correction
+    if (!(side <= LARGEST_PAGE + GRID)) return { reason: 'page too large', label, side, limit: LARGEST_PAGE }
   }
   return null
 }
 
-/** The library turns a page whose sides do not go with the orientation it is told. */
+/** The library turns a page whose sides do not go with the orientation it is told, and complains at a rounding too long. */
 const shapeOf = ({ width, height }: PdfPage): { format: [number, number]; orientation: 'p' | 'l' } => ({
-  format: [width, height],
+  format: [Math.min(width, LARGEST_PAGE - GRID / 1000), Math.min(height, LARGEST_PAGE - GRID / 1000)],
   orientation: width > height ? 'l' : 'p',
 })
 
