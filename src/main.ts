@@ -2,7 +2,15 @@ import '@fontsource-variable/source-sans-3/wght.css'
 import './app/theme.css'
 import { mount } from 'svelte'
 import App from './app/App.svelte'
+import { JobDoor } from './app/job-door.svelte'
+import { demoJob } from './core/figure/demo-job'
+import { JobStore } from './store/job-store.svelte'
+import { Workshop } from './store/workshop.svelte'
 
 const target = document.getElementById('app')
 if (!target) throw new Error('the page has no element #app to put the program in')
-mount(App, { target })
+
+const workshop = new Workshop(new JobStore(demoJob()))
+const door = new JobDoor(workshop)
+await door.begin()
+mount(App, { target, props: { workshop, door } })

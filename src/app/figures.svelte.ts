@@ -1,0 +1,64 @@
+import type { Box } from '../core/geometry/box'
+import type { Point } from '../core/geometry/point'
+import type { FlitchId } from '../core/ids'
+import { createFigureDoor, THUMBNAIL_SCALE, type FigureDoor } from '../workers/figure-door'
+
+/** A picture of one leaf in its own frame: where its top left corner lies, and how fine it is. */
+export interface LeafFigure {
+  readonly bitmap: ImageBitmap
+  readonly pxPerMm: number
+  readonly origin: Point<'leaf'>
+}
+
+/** The flitch whose leaves are painted from the simulated log. */
+export const PAINTED_FLITCH: FlitchId = 'demo-walnut'
+
+/** Pixels a millimetre of a sharp picture: a door fills a large screen with it. */
+const SHARP_SCALE = 1.25
+
+/**
+ * Pictures of the leaves of the demonstration flitch: coarse ones of all, sharp ones of those that a face shows. Painted
+ * beside the page; what is not there yet is drawn as plain grain.
+ */
+export class Figures {
+  pictures = $state.raw<ReadonlyMap<number, LeafFigure>>(new Map())
+  #door: FigureDoor | null = null
+  #frame: Box<'leaf'> | null = null
+  readonly #sharp = new Set<number>()
+
+  /** Starts painting the coarse pictures of these leaves, once. */
+  async begin(leaves: readonly number[]): Promise<void> {
+    if (this.#door) return
+    const door = createFigureDoor()
+    this.#door = door
+    try {
+      const frame = await door.frame
+      this.#frame = frame
+      await Promise.all(
+        leaves.map(async (leaf) => this.#show(leaf, await door.thumbnail(leaf), THUMBNAIL_SCALE, frame)),
+      )
+    } catch {
+      // without a worker the wood stays plain grain: nothing else depends on it
+      this.#door = null
+    }
+  }
+
+  /** Paints these leaves sharp, those that are not yet. */
+  async sharpen(leaves: readonly number[]): Promise<void> {
+    const door = this.#door
+    const frame = this.#frame
+    if (!door || !frame) return
+    for (const leaf of leaves.filter((number) => !this.#sharp.has(number))) {
+      this.#sharp.add(leaf)
+      const bitmap = await door.sharp(leaf, { pxPerMm: SHARP_SCALE, box: null })
+      if (bitmap) this.#show(leaf, bitmap, SHARP_SCALE, frame)
+      else this.#sharp.delete(leaf)
+    }
+  }
+
+  #show(leaf: number, bitmap: ImageBitmap, pxPerMm: number, { min }: Box<'leaf'>): void {
+    const known = this.pictures.get(leaf)
+    if (known && known.pxPerMm > pxPerMm) return
+    this.pictures = new Map(this.pictures).set(leaf, { bitmap, pxPerMm, origin: min })
+  }
+}

@@ -1,0 +1,62 @@
+import type { DerivedPart } from '../core/derive'
+import type { Workshop } from '../store/workshop.svelte'
+
+export const STATIONS = [
+  { id: 'flitch', name: 'Flitch' },
+  { id: 'parts', name: 'Parts' },
+  { id: 'face', name: 'Face' },
+  { id: 'cutting', name: 'Cutting' },
+] as const
+
+export type StationId = (typeof STATIONS)[number]['id']
+
+/** What stands under a station's name: its state in a few words. */
+export function stationWords(id: StationId, workshop: Workshop): string {
+  switch (id) {
+    case 'flitch':
+      return flitchWords(workshop)
+    case 'parts':
+      return partsWords(workshop)
+    case 'face':
+      return workshop.face ? faceWords(workshop.face) : 'no part yet'
+    case 'cutting':
+      return cuttingWords(workshop)
+  }
+}
+
+const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`
+
+function flitchWords({ job }: Workshop): string {
+  const leaves = job.flitches.flatMap((flitch) => flitch.leaves)
+  if (leaves.length === 0) return 'no leaves yet'
+  const flawed = leaves.filter(({ defects }) => defects.length > 0).length
+  return `${count(leaves.length, 'leaf', 'leaves')}${flawed ? `, ${flawed} with defects` : ''}`
+}
+
+function partsWords({ job, derived }: Workshop): string {
+  if (job.parts.length === 0) return 'none yet'
+  const wrong = derived.parts.filter((face) => wrongCount(face) > 0).length
+  return `${count(job.parts.length, 'part')}, ${wrong ? `${wrong} to mend` : 'all fit'}`
+}
+
+export const wrongCount = ({ findings }: DerivedPart): number =>
+  findings.filter(({ grade }) => grade === 'wrong').length
+
+/** A face in a few words: what is wrong first, else what lies on the centre. */
+export function faceWords(face: DerivedPart): string {
+  const wrong = wrongCount(face)
+  if (face.play.region.length === 0) return 'does not fit these leaves'
+  if (wrong > 0) return `${count(wrong, 'thing')} to mend`
+  const centred = face.findings.find(({ code }) => code === 'centred')
+  if (!centred) return 'fits'
+  return centred.about['what'] === 'seam'
+    ? 'centre seam on the centre'
+    : centred.about['what'] === 'leaf'
+      ? 'leaf on the centre'
+      : 'seams cross on the centre'
+}
+
+function cuttingWords({ derived }: Workshop): string {
+  const ready = derived.parts.filter((face) => face.play.region.length > 0 && wrongCount(face) === 0).length
+  return derived.parts.length ? `${ready} of ${derived.parts.length} ready to cut` : 'nothing to cut yet'
+}

@@ -1,0 +1,29 @@
+import { changeRecipe } from '../../core/commands/face-commands'
+import { changePart, type PartPatch } from '../../core/commands/part-commands'
+import type { RecipePatch } from '../../core/commands/face-commands'
+import type { Part } from '../../core/job/job'
+import type { Workshop } from '../../store/workshop.svelte'
+
+/** How a face is made, as one choice: the pattern, and for leaves side by side the arrangement. */
+export type Arrangement = 'running' | 'balance' | 'centre balance' | 'four-way' | 'radial'
+
+export const ARRANGEMENTS: readonly { readonly value: Arrangement; readonly name: string }[] = [
+  { value: 'centre balance', name: 'centre balance' },
+  { value: 'balance', name: 'balance' },
+  { value: 'running', name: 'running' },
+  { value: 'four-way', name: 'four-way' },
+  { value: 'radial', name: 'radial' },
+]
+
+export const arrangementOf = ({ recipe }: Part): Arrangement =>
+  recipe.pattern === 'strips' ? recipe.arrangement : recipe.pattern
+
+export const arrangementPatch = (arrangement: Arrangement): RecipePatch =>
+  arrangement === 'four-way' || arrangement === 'radial' ? { pattern: arrangement } : { pattern: 'strips', arrangement }
+
+/** Puts a change of the recipe through the door, with a label that says what it was. */
+export const decideRecipe = (workshop: Workshop, part: Part, label: string, patch: RecipePatch): boolean =>
+  workshop.act(`${part.name}: ${label}`, changeRecipe(workshop.job, part.id, patch))
+
+export const decidePart = (workshop: Workshop, part: Part, label: string, patch: PartPatch): boolean =>
+  workshop.act(`${part.name}: ${label}`, changePart(workshop.job, part.id, patch))

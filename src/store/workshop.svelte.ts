@@ -1,0 +1,103 @@
+import { getContext, setContext } from 'svelte'
+import { commandSentence } from '../core/commands/command-trouble'
+import type { Next } from '../core/commands/change-within'
+import { derive, type DerivedPart } from '../core/derive'
+import type { FlitchId, PartId } from '../core/ids'
+import type { Job, Part } from '../core/job/job'
+import type { Flitch } from '../core/leaves/flitch'
+import { showLength } from '../core/units/show-length'
+import { invariant } from '../core/invariant'
+import { JobStore } from './job-store.svelte'
+import { rememberingAnswers } from './memory'
+import { Session } from './session.svelte'
+
+/** What the stations work with: the job, what follows from it, and the one door for changes. */
+export class Workshop {
+  readonly session = new Session()
+  readonly #answers = rememberingAnswers()
+
+  /** Why the last thing asked for was not done; null when it was. */
+  trouble = $state.raw<string | null>(null)
+  /** What was last done, for those who can't see it. */
+  said = $state.raw('')
+
+  constructor(readonly jobs: JobStore) {}
+
+  readonly job = $derived.by((): Job => this.jobs.job)
+  readonly unit = $derived.by(() => this.job.unit)
+  readonly derived = $derived.by(() => derive(this.job, this.#answers))
+
+  readonly part = $derived.by((): Part | null => {
+    const { parts } = this.job
+    return parts.find(({ id }) => id === this.session.part) ?? parts[0] ?? null
+  })
+  readonly face = $derived.by((): DerivedPart | null => (this.part ? this.faceOf(this.part.id) : null))
+  readonly flitch = $derived.by((): Flitch | null => {
+    const wanted = this.session.flitch ?? this.part?.flitch
+    return this.job.flitches.find(({ id }) => id === wanted) ?? this.job.flitches[0] ?? null
+  })
+
+  faceOf(id: PartId): DerivedPart | null {
+    return this.derived.parts.find(({ part }) => part.id === id) ?? null
+  }
+
+  flitchOf(id: FlitchId): Flitch | null {
+    return this.job.flitches.find((flitch) => flitch.id === id) ?? null
+  }
+
+  /** Takes a decision: one undo step, or a sentence that says why not. */
+  act(label: string, next: Next): boolean {
+    const done = this.#taken(next)
+    if (done) {
+      this.jobs.commit(label, done)
+      this.said = label
+    }
+    return done !== null
+  }
+
+  /** Shows what a decision would do, while a pointer moves. */
+  preview(next: Next): void {
+    const shown = this.#taken(next)
+    if (shown) this.jobs.preview(shown)
+  }
+
+  cancel(): void {
+    this.jobs.cancel()
+  }
+
+  /** Keeps what is being previewed as one undo step. */
+  keep(label: string): void {
+    this.jobs.commit(label, this.jobs.job)
+    this.said = label
+  }
+
+  undo(): void {
+    this.said = this.jobs.undoLabel ? `Undone: ${this.jobs.undoLabel}` : ''
+    this.jobs.undo()
+    this.trouble = null
+  }
+
+  redo(): void {
+    this.said = this.jobs.redoLabel ? `Done again: ${this.jobs.redoLabel}` : ''
+    this.jobs.redo()
+    this.trouble = null
+  }
+
+  #taken(next: Next): Job | null {
+    this.trouble = next.ok ? null : commandSentence(next.reason, (length) => showLength(length, this.unit, 'seam'))
+    return next.ok ? next.value : null
+  }
+}
+
+const KEY = Symbol('workshop')
+
+export const provideWorkshop = (workshop: Workshop): void => {
+  setContext(KEY, workshop)
+}
+
+/** The workshop of the page; only within the app. */
+export function useWorkshop(): Workshop {
+  const workshop = getContext<Workshop | undefined>(KEY)
+  invariant(workshop, 'a station stands outside the workshop')
+  return workshop
+}
