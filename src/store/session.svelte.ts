@@ -1,0 +1,58 @@
+import type { Point } from '../core/geometry/point'
+import type { CellId, DefectId, FlitchId, LeafRef, PartId } from '../core/ids'
+
+export type Station = 'flitch' | 'parts' | 'face' | 'cutting' | 'press'
+
+/** What has been picked on a drawing. */
+export type Selected =
+  | { readonly on: 'cell'; readonly cell: CellId }
+  | { readonly on: 'seam'; readonly letter: string }
+  | { readonly on: 'leaf'; readonly leaf: LeafRef }
+  | { readonly on: 'defect'; readonly leaf: LeafRef; readonly defect: DefectId }
+
+/** How a board is looked at: what lies in its middle, and screen pixels for a mm. */
+export interface BoardView {
+  readonly centre: Point<'panel'>
+  readonly scale: number
+}
+
+/** Where the person is and what is picked: never saved, never undone. */
+export class Session {
+  #station: Station = $state('face')
+  #part: PartId | null = $state(null)
+  #flitch: FlitchId | null = $state(null)
+
+  /** Belongs to the part and the station: going elsewhere lets it go. */
+  selected: Selected | null = $state.raw(null)
+
+  /** null: the whole face fills the board. */
+  view: BoardView | null = $state.raw(null)
+
+  get station(): Station {
+    return this.#station
+  }
+  set station(station: Station) {
+    if (station !== this.#station) this.selected = null
+    this.#station = station
+  }
+
+  /** The part worked on; it may have gone from the job since. */
+  get part(): PartId | null {
+    return this.#part
+  }
+  set part(part: PartId | null) {
+    if (part === this.#part) return
+    this.selected = null
+    this.view = null
+    this.#part = part
+  }
+
+  /** The flitch looked at; null for that of the part. */
+  get flitch(): FlitchId | null {
+    return this.#flitch
+  }
+  set flitch(flitch: FlitchId | null) {
+    if (flitch !== this.#flitch) this.selected = null
+    this.#flitch = flitch
+  }
+}
