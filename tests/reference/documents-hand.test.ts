@@ -66,6 +66,7 @@ describe('PDF, read by pdf.js', () => {
     expect(joined(-Math.PI / 2).map(({ text }) => text)).toEqual(['up'])
     expect(joined(-Math.PI / 2)[0]!.at.x).toBeCloseTo(60, 2)
     expect(joined(-Math.PI / 2)[0]!.at.y).toBeGreaterThan(125)
+    expect(page!.texts.filter(({ mirrored }) => mirrored)).toEqual([])
   })
 })
 

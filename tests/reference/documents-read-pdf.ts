@@ -8,7 +8,12 @@ export interface ReadPage {
   readonly height: number
   readonly strokes: readonly ReadPath[]
   readonly fills: readonly ReadPath[]
-  readonly texts: readonly { readonly text: string; readonly at: Point<'sheet'>; readonly angle: number }[]
+  readonly texts: readonly {
+    readonly text: string
+    readonly at: Point<'sheet'>
+    readonly angle: number
+    readonly mirrored: boolean
+  }[]
 }
 
 export interface ReadPath {
@@ -55,8 +60,8 @@ async function readPage(pdf: Pdf, number: number, label: string | null): Promise
   const content = await page.getTextContent()
   const texts = content.items.flatMap((item) => {
     if (!('str' in item) || item.str.trim() === '') return []
-    const [a, b, , , e, f] = item.transform as [number, number, number, number, number, number]
-    return [{ text: item.str, at: toSheet(e, f), angle: Math.atan2(-b, a) }]
+    const [a, b, c, d, e, f] = item.transform as [number, number, number, number, number, number]
+    return [{ text: item.str, at: toSheet(e, f), angle: Math.atan2(-b, a), mirrored: a * d - b * c < 0 }]
   })
   return { label, width: widthPt * MM, height: heightPt * MM, strokes, fills, texts }
 }

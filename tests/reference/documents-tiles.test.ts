@@ -7,23 +7,19 @@
  * [T3] Every page says its name and its neighbours; the crosses of neighbours are the same spots of the drawing.
  * [T4] Viewers are asked to print at actual size; pages have labels and bookmarks.
  */
-import { execFileSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { distance, point, type Point } from '../../src/core/geometry/point'
 import { line } from '../../src/core/drawing/build'
 import type { Drawing } from '../../src/core/drawing/drawing'
 import { placed } from '../../src/core/drawing/placed'
 import type { Tiling } from '../../src/core/drawing/tiling'
-import { present } from '../../src/core/invariant'
 import { isoPaper, paperOf, type Paper } from '../../src/documents/paper'
 import { correctionMeasured, type Correction } from '../../src/documents/pdf/correction'
 import { tiledPages, tileOnPaper } from '../../src/documents/pdf/tiled-pages'
 import { writePdf } from '../../src/documents/pdf/write-pdf'
 import { fonts, lopsided } from './documents-lopsided'
 import { readPdf, type ReadPage } from './documents-read-pdf'
+import { rendered, type Image } from './documents-render'
 
 type Segment = readonly [Point<'sheet'>, Point<'sheet'>]
 
@@ -192,32 +188,6 @@ describe('bars on paper, as poppler renders them', () => {
     expect(width * x).toBeCloseTo(210, 6)
   })
 })
-
-interface Image {
-  readonly width: number
-  readonly pixels: Uint8Array
-}
-
-function rendered(pdf: Uint8Array, dpi: number): Image {
-  const folder = mkdtempSync(join(tmpdir(), 'bars-'))
-  try {
-    writeFileSync(join(folder, 'bars.pdf'), pdf)
-    execFileSync('pdftoppm', [
-      '-r',
-      String(dpi),
-      '-gray',
-      '-singlefile',
-      join(folder, 'bars.pdf'),
-      join(folder, 'bars'),
-    ])
-    const file = readFileSync(join(folder, 'bars.pgm'))
-    // P5, width, height, 255, one white space, then the pixels
-    const head = present(/^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(file.subarray(0, 64).toString('latin1')), 'no PGM file')
-    return { width: Number(head[1]), pixels: new Uint8Array(file.subarray(head[0].length)) }
-  } finally {
-    rmSync(folder, { recursive: true })
-  }
-}
 
 /** From the middle of the first dark spot to that of the last along a line of pixels, by the weight of their greys. */
 function extentOfDark({ width, pixels }: Image, at: (i: number) => readonly [number, number], count: number): number {
