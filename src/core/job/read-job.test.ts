@@ -139,6 +139,20 @@ const crossed = [
 const door = 'Part 1, “Door”'
 const walnut = 'Flitch 1, “Walnut”'
 
+describe('the documentation', () => {
+  const page = readFileSync(new URL('../../../docs/job-file.md', import.meta.url), 'utf8')
+  const [example, defects] = [...page.matchAll(/```json\n([\s\S]*?)```/g)].map((block) => block[1]!)
+
+  it('[J2] shows a whole job', () => expect(sentenceOf(example!)).toBe('read'))
+
+  it('[J2] shows a defect of each shape', () => {
+    const shown = defects!.trim().split('\n')
+    expect(shown).toHaveLength(3)
+    const differing = [{ number: 3, defects: shown.map((line) => JSON.parse(line) as object) }]
+    expect(sentenceFor({ flitch: { differing } })).toBe('read')
+  })
+})
+
 describe('a faulty file', () => {
   it('is otherwise sound', () => expect(sentenceFor({})).toBe('read'))
 
