@@ -86,12 +86,15 @@ export class Autosave {
 
   /**
    * Makes this the tab that keeps. What another has kept meanwhile is given back to be taken up; if `mine` is given,
-   * that is kept instead, and the other's is put aside.
+   * that is kept instead. What gives way is put aside.
    */
   async takeOver(mine: Job | null): Promise<Restored> {
+    const unkept = this.#waiting
     this.#isElsewhere = false
     this.#waiting = null
     if (mine === null) {
+      if (unkept)
+        await this.base.add('aside', { text: writeJob(unkept), why: 'Changed while another tab had the job.' })
       const restored = await this.restore()
       this.options.onKeeping({ keeping: 'kept' })
       return restored

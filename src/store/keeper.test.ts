@@ -166,6 +166,14 @@ describe('a second tab', () => {
     expect(await keptName()).toBe('second')
   })
 
+  it('[H10] that has changed something puts its job aside before it takes up that of the first', async () => {
+    const { second } = await twoTabs()
+    second.jobs.commit('2', named('second'))
+    await second.keeper.takeOver('theirs')
+    expect(second.jobs.job.name).toBe('first')
+    expect((await jobsAside(base)).map(({ text }) => text)).toEqual([writeJob(named('second'))])
+  })
+
   it('[H10] takes over with its own job, and that of the first is put aside', async () => {
     const { second } = await twoTabs()
     second.jobs.commit('2', named('second'))
