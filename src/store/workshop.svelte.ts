@@ -2,6 +2,8 @@ import { getContext, setContext } from 'svelte'
 import { commandSentence } from '../core/commands/command-trouble'
 import type { Next } from '../core/commands/change-within'
 import { derive, type DerivedPart } from '../core/derive'
+import type { Remedy } from '../core/finding'
+import { waysToFit } from '../core/fit/ways-to-fit'
 import type { FlitchId, PartId } from '../core/ids'
 import type { Job, Part } from '../core/job/job'
 import type { Flitch } from '../core/leaves/flitch'
@@ -43,6 +45,11 @@ export class Workshop {
 
   flitchOf(id: FlitchId): Flitch | null {
     return this.job.flitches.find((flitch) => flitch.id === id) ?? null
+  }
+
+  /** Changes that would make a face fit; takes a moment. */
+  waysToFit({ part, flitch }: DerivedPart): readonly Remedy[] {
+    return waysToFit(part, flitch, this.job.shop, this.#answers)
   }
 
   /** Takes a decision: one undo step, or a sentence that says why not. */
