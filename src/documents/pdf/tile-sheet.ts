@@ -7,8 +7,8 @@ import { printedTiles, type Tiling } from '../../core/drawing/tiling'
 import { barsAcross, barsUp } from './check-bars'
 import type { PdfPage } from './pdf-document'
 
-/** Room on each edge of a tile for what names and measures it. The outer 6.5 mm stay white: few printers reach there. */
-export const TILE_MARGINS: Edges = { top: 11, right: 11, bottom: 20, left: 15 }
+/** Room on each edge of a tile for what names and measures it. The outer 6 mm stay white: few printers reach there. */
+export const TILE_MARGINS: Edges = { top: 11, right: 11, bottom: 21, left: 15 }
 
 /** The bars and the page's name need this much along each edge of the window. */
 export const LEAST_WINDOW = 130
