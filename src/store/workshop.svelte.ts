@@ -9,7 +9,7 @@ import type { Job, Part } from '../core/job/job'
 import type { Flitch } from '../core/leaves/flitch'
 import { showLength } from '../core/units/show-length'
 import { invariant } from '../core/invariant'
-import { JobStore } from './job-store.svelte'
+import type { JobStore } from './job-store.svelte'
 import { rememberingAnswers } from './memory'
 import { Session } from './session.svelte'
 
