@@ -1,13 +1,14 @@
 /**
  * Points, and the spaces they live in. `y` points down in every space; lengths are millimetres, except in
- * `photo` (pixels).
+ * `photo` and `screen` (pixels).
  *
  * - `leaf`: x across, y along the grain from the numbered end, seen from the numbered side.
  * - `window`: a piece in leaf orientation, about its own origin.
  * - `panel`: origin at the centre of the finished panel, seen from the show side.
  * - `sheet`: a page or a drawing, origin at its top left corner.
+ * - `screen`: a board on the screen (CSS pixels), origin at its top left corner.
  */
-export type Space = 'photo' | 'leaf' | 'window' | 'panel' | 'sheet'
+export type Space = 'photo' | 'leaf' | 'window' | 'panel' | 'sheet' | 'screen'
 
 declare const space: unique symbol
 

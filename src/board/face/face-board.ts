@@ -1,0 +1,170 @@
+import { compose, invert, type Transform } from '../../core/geometry/transform'
+import type { Point } from '../../core/geometry/point'
+import { addPainter, mountStage } from '../board-stage'
+import type { Board, FaceHandlers, FaceScene } from '../board-types'
+import { createCamera, wheelFactor } from '../camera'
+import { dragWindow } from '../gestures/drag-window'
+import { pan } from '../gestures/pan'
+import { followPointers } from '../gestures/pointers'
+import { swapLeaves, type TagOnTheWay } from '../gestures/swap-leaves'
+import { beginFrame, wantsFrame } from '../paint/picture-levels'
+import { createStillPicture } from '../still-picture'
+import { fitView, viewTransform } from '../view'
+import { faceMargins, layOutFace, TAG_HEIGHT, TAG_HEIGHT_TOUCH, type FaceLayout } from './face-layout'
+import { cellAt, pickFace, tagAt } from './face-pick'
+import { paintCells } from './paint-cells'
+import { paintDimensions } from './paint-dimensions'
+import { paintLines } from './paint-lines'
+import { paintTagOnTheWay, paintTags } from './paint-tags'
+
+/**
+ * The board on which a face is drawn true to scale. It shows the scene it is given and tells what is asked for; it
+ * changes nothing itself. Until the first scene it is empty.
+ */
+export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers = {}): Board<FaceScene> {
+  let scene: FaceScene | null = null
+  let layout: FaceLayout = { tags: [], letters: [], markers: [], letterRows: 0 }
+  let onTheWay: TagOnTheWay | null = null
+  let linesKey = ''
+
+  const stage = mountStage(container, 4, () => camera.refit())
+  const [woodLayer, lineLayer, tagLayer, dragLayer] = stage.layers as [Layer, Layer, Layer, Layer]
+  const still = createStillPicture((ctx, view) => scene && paintCells(ctx, scene, view))
+  const wood = addPainter(woodLayer, (ctx) => {
+    beginFrame()
+    still.paint(ctx, camera.view(), stage.size(), camera.moving())
+    if (wantsFrame()) requestAnimationFrame(() => wood.update())
+  })
+  const lines = addPainter(lineLayer, (ctx) => {
+    if (!scene) return
+    paintLines(ctx, scene, layout, camera.view())
+    paintDimensions(ctx, scene, layout, camera.view())
+  })
+  const tags = addPainter(tagLayer, (ctx) => scene && paintTags(ctx, scene, layout, onTheWay))
+  const drag = addPainter(
+    dragLayer,
+    (ctx) => scene && onTheWay && paintTagOnTheWay(ctx, scene, layout, camera.view(), onTheWay),
+  )
+
+  const camera = createCamera({
+    size: stage.size,
+    fitted: () =>
+      scene
+        ? fitView(scene.sheet, stage.size(), faceMargins(scene, stage.size()), scene.lying)
+        : { scale: 1, x: 0, y: 0, quarter: false },
+    changed: () => {
+      wood.update()
+      drawMarks()
+    },
+  })
+
+  function drawMarks(): void {
+    if (!scene) return
+    const coarse = matchMedia('(pointer: coarse)').matches
+    layout = layOutFace(scene, camera.view(), coarse ? TAG_HEIGHT_TOUCH : TAG_HEIGHT)
+    lines.update()
+    tags.update()
+    drag.update()
+  }
+
+  const showOnTheWay = (tag: TagOnTheWay | null) => {
+    onTheWay = tag
+    tags.update()
+    drag.update()
+  }
+
+  const woodAt = (at: Point<'screen'>): Transform<'screen', 'leaf'> | null => {
+    const cell = scene ? cellAt(scene, camera.view(), at) : null
+    if (!cell || cell.leaf === null) return null
+    return invert(compose(viewTransform<'panel'>(camera.view()), cell.leafToPanel))
+  }
+
+  const unfollow = followPointers(container, {
+    gestures: [
+      pan((_, middle) => middle, camera.panBy),
+      swapLeaves({
+        tagAt: (at, touch) => (handlers.onSwap ? tagAt(layout, at, touch) : null),
+        cellAt: (at) => (scene ? (cellAt(scene, camera.view(), at)?.id ?? null) : null),
+        show: showOnTheWay,
+        swap: (one, other) => handlers.onSwap?.(one, other),
+      }),
+      dragWindow(
+        'wood',
+        (at) => (handlers.onWindowDrag ? woodAt(at) : null),
+        (by) => handlers.onWindowDrag?.(by),
+      ),
+      pan(() => true, camera.panBy),
+    ],
+    onClick: (at, { touch }) => {
+      if (scene) handlers.onSelect?.(pickFace(scene, layout, camera.view(), at, touch))
+    },
+    onDoubleClick: () => camera.fit(),
+    onHover: (at) => setCursor(container, at && cursorAt(at)),
+    onPinch: (from, to, factor) => {
+      camera.panBy(to.x - from.x, to.y - from.y)
+      camera.zoomAt(to, factor)
+    },
+    onWheel: (at, event) => {
+      event.preventDefault()
+      camera.zoomAt(at, wheelFactor(event))
+    },
+  })
+  container.style.touchAction = 'none'
+
+  function cursorAt(at: Point<'screen'>): string {
+    if (!scene) return ''
+    const target = pickFace(scene, layout, camera.view(), at, false)
+    if (tagAt(layout, at, false) !== null) return 'grab'
+    if (target?.kind === 'seam' || target?.kind === 'finding') return 'pointer'
+    return target && handlers.onWindowDrag ? 'move' : ''
+  }
+
+  return {
+    update(next) {
+      const outer = outerKey(next)
+      const refit = !scene || outer !== outerKey(scene)
+      scene = next
+      stage.setLabel(next.label)
+      still.forget()
+      const key = marksKey(next)
+      if (refit) camera.fit()
+      else {
+        wood.update()
+        if (key !== linesKey) drawMarks()
+      }
+      linesKey = key
+    },
+    fit: () => camera.fit(),
+    zoomBy: (factor) => camera.zoomBy(factor),
+    destroy() {
+      unfollow()
+      camera.destroy()
+      stage.destroy()
+    },
+  }
+}
+
+type Layer = Parameters<typeof addPainter>[0]
+
+/** What the view was fitted to. */
+const outerKey = ({ sheet, lying, seams }: FaceScene): string => JSON.stringify([sheet, lying, seams.length > 14])
+
+/** All that lines, tags and markers are drawn from: while the window is dragged it stays the same and only wood is drawn. */
+const marksKey = (scene: FaceScene): string =>
+  JSON.stringify({
+    ...scene,
+    cells: scene.cells.map(({ id, ring, leaf, turnedOver, leafToPanel: { a, b, c, d } }) => [
+      id,
+      ring,
+      leaf,
+      turnedOver,
+      a,
+      b,
+      c,
+      d,
+    ]),
+  })
+
+const setCursor = (container: HTMLElement, cursor: string | null): void => {
+  container.style.cursor = cursor ?? ''
+}

@@ -1,0 +1,123 @@
+import type { DerivedPart } from '../../core/derive'
+import type { Finding } from '../../core/finding'
+import type { Piece } from '../../core/fit/lay-face'
+import { boxAround, boxCentre, type Box } from '../../core/geometry/box'
+import { between, point, type Point } from '../../core/geometry/point'
+import { ringCovers } from '../../core/geometry/polygon'
+import { transformPoint } from '../../core/geometry/transform'
+import { leafOutline, placeInSequence } from '../../core/leaves/bundle'
+import type { Flitch } from '../../core/leaves/flitch'
+import type { Leaf } from '../../core/leaves/leaf'
+import { showLength } from '../../core/units/show-length'
+import type { LengthUnit } from '../../core/units/unit'
+import type { BoardColours, BoardTarget, FaceCell, FaceMarker, FaceScene, LeafPictures, LeafWood } from '../board-types'
+
+export interface FaceSceneOptions {
+  readonly unit: LengthUnit
+  readonly colours: BoardColours
+  /** As the part says, unless told otherwise. */
+  readonly lying?: boolean
+  readonly selected?: BoardTarget | null
+  readonly pictures?: LeafPictures
+  readonly showLeaves?: boolean
+  /** The numbers by which findings are listed; those without one are not marked. */
+  readonly numbers?: ReadonlyMap<Finding, number>
+}
+
+/** A face as it is drawn, from what follows from the decisions about its part. */
+export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceScene {
+  const { unit, colours, lying = part.part.lying, selected = null, showLeaves = false } = options
+  return {
+    label: faceLabel(part, unit),
+    lying,
+    unit,
+    colours,
+    ...part.sizes,
+    cells: faceCells(part, options.pictures),
+    seams: faceSeams(part),
+    columns: part.plan.columns ?? [],
+    markers: faceMarkers(part, options.numbers ?? new Map()),
+    selected,
+    showLeaves,
+  }
+}
+
+export const faceCells = (part: DerivedPart, pictures?: LeafPictures): readonly FaceCell[] =>
+  part.pieces.map((piece) => ({
+    id: piece.cell.id,
+    ring: piece.cell.face.ring,
+    leaf: piece.leaf?.number ?? null,
+    turnedOver: piece.cell.turn.turnedOver,
+    leafToPanel: piece.leafToPanel,
+    wood: pieceWood(part.flitch, piece, pictures),
+  }))
+
+export const faceSeams = (part: DerivedPart): FaceScene['seams'] =>
+  part.seams.map(({ letter, edge, kind, meets, depthOffset, jump }) => ({
+    letter,
+    edge,
+    round: kind === 'radial' || kind === 'diameter',
+    meets,
+    depthOffset,
+    jump,
+  }))
+
+function pieceWood(flitch: Flitch, { leaf }: Piece, pictures?: LeafPictures): LeafWood {
+  if (leaf) return leafWood(flitch, leaf, pictures)
+  return { outline: [], cut: flitch.cut, place: 0, defects: [], picture: null }
+}
+
+export const leafWood = (flitch: Flitch, leaf: Leaf, pictures?: LeafPictures): LeafWood => ({
+  outline: leafOutline(flitch, leaf),
+  cut: flitch.cut,
+  place: placeInSequence(flitch, leaf.number),
+  defects: leaf.defects,
+  picture: pictures?.get(leaf.number) ?? null,
+})
+
+function faceLabel({ part, pieces, seams }: DerivedPart, unit: LengthUnit): string {
+  const leaves = pieces.map(({ leaf, cell }) =>
+    leaf ? `${leaf.number}${cell.turn.turnedOver ? ' turned over' : ''}` : 'no leaf',
+  )
+  const size = `${showLength(part.width, unit, 'whole')} by ${showLength(part.length, unit, 'whole')}`
+  return `Face of ${part.name}, ${size}, ${seams.length} ${seams.length === 1 ? 'seam' : 'seams'}. Leaves: ${leaves.join(', ')}.`
+}
+
+function faceMarkers(part: DerivedPart, numbers: ReadonlyMap<Finding, number>): readonly FaceMarker[] {
+  return part.findings.flatMap((finding) => {
+    const number = numbers.get(finding)
+    const at = number === undefined ? null : findingPlace(part, finding)
+    return number === undefined || !at ? [] : [{ number, grade: finding.grade, at }]
+  })
+}
+
+/** Where on the panel a finding is to be seen; the whole face has the corner for it, a leaf not in the face none. */
+export function findingPlace({ sizes, pieces, seams }: DerivedPart, { place }: Finding): Point<'panel'> | null {
+  if (place.on === 'face') return point(sizes.finished.max.x, sizes.finished.min.y)
+  if (place.on === 'edge') return edgeMiddle(sizes.finished, place.side)
+  if (place.on === 'seam') {
+    const seam = seams.find(({ letter }) => letter === place.letter)
+    return seam ? between(seam.edge.a, seam.edge.b, 0.5) : null
+  }
+  if (place.on === 'cell') {
+    const piece = pieces.find(({ cell }) => cell.id === place.cell)
+    return piece ? boxCentre(boxAround(piece.cell.face.ring)) : null
+  }
+  const { leaf, at } = place
+  const laid = pieces.filter((piece) => piece.leaf?.number === leaf.leaf)
+  if (!at) return laid[0] ? boxCentre(boxAround(laid[0].cell.face.ring)) : null
+  const spots = laid.map((piece) => ({ piece, spot: transformPoint(piece.leafToPanel, at) }))
+  const seen = spots.find(({ piece, spot }) => ringCovers(piece.cell.face.ring, spot)) ?? spots[0]
+  return seen ? held(seen.spot, sizes.sheet) : null
+}
+
+function edgeMiddle(finished: Box<'panel'>, side: 'top' | 'right' | 'bottom' | 'left'): Point<'panel'> {
+  const { x, y } = boxCentre(finished)
+  if (side === 'top') return point(x, finished.min.y)
+  if (side === 'bottom') return point(x, finished.max.y)
+  return point(side === 'left' ? finished.min.x : finished.max.x, y)
+}
+
+/** A spot outside the sheet is shown at its border. */
+const held = ({ x, y }: Point<'panel'>, { min, max }: Box<'panel'>): Point<'panel'> =>
+  point(Math.min(max.x, Math.max(min.x, x)), Math.min(max.y, Math.max(min.y, y)))

@@ -1,0 +1,154 @@
+import { boxHeight, boxWidth } from '../../core/geometry/box'
+import { point } from '../../core/geometry/point'
+import { transformPoint } from '../../core/geometry/transform'
+import { bareLength, showLength } from '../../core/units/show-length'
+import type { FaceScene } from '../board-types'
+import { drawDimension, legibleChain } from '../paint/dimensions'
+import { drawLetter } from '../paint/marks'
+import { strokeLine } from '../paint/paths'
+import { drawText, SMALL, textWidth } from '../paint/text'
+import { boxOnScreen, viewTransform, type View } from '../view'
+import { LETTERS_OFF, type FaceLayout } from './face-layout'
+
+/** Round the wood: sizes, the chain of columns, the letters of the seams and how far apart in the log they meet. */
+export function paintDimensions(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): void {
+  paintSizes(ctx, scene, layout, view)
+  const offsets = paintOffsets(ctx, scene, layout, view)
+  paintColumns(ctx, scene, view, offsets)
+  for (const at of layout.letters) {
+    const seam = scene.seams.find(({ letter }) => letter === at.letter)
+    ctx.lineWidth = 1
+    ctx.strokeStyle = scene.colours.inkSoft
+    strokeLine(ctx, at.foot, at)
+    drawLetter(ctx, at, at.letter, scene.colours, {
+      selected: scene.selected?.kind === 'seam' && scene.selected.letter === at.letter,
+      breaks: seam?.meets === 'breaks',
+    })
+  }
+}
+
+/** Overall width beyond the letters at the head, overall length at the left edge (lying: at the foot of the drawing). */
+function paintSizes(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): void {
+  const finished = boxOnScreen(view, scene.finished)
+  const sheet = boxOnScreen(view, scene.sheet)
+  const atHead = layout.letters.some(({ foot, x, y }) => (scene.lying ? x < foot.x - 4 : y < foot.y - 4))
+  const off = atHead ? LETTERS_OFF + 20 + 27 * Math.max(0, layout.letterRows - 1) : 22
+  const width = showLength(boxWidth(scene.finished), scene.unit, 'exact')
+  const length = showLength(boxHeight(scene.finished), scene.unit, 'exact')
+  const beside = layout.letters.some(({ foot, x, y }) => (scene.lying ? y > foot.y + 4 : x < foot.x - 4)) ? 46 : 22
+  if (scene.lying) {
+    drawDimension(
+      ctx,
+      {
+        along: 'y',
+        at: sheet.min.x - off,
+        from: finished.min.y,
+        to: finished.max.y,
+        text: width,
+        side: -1,
+        leadTo: sheet.min.x,
+      },
+      scene.colours,
+    )
+    drawDimension(
+      ctx,
+      {
+        along: 'x',
+        at: sheet.max.y + beside,
+        from: finished.min.x,
+        to: finished.max.x,
+        text: length,
+        side: 1,
+        leadTo: sheet.max.y,
+      },
+      scene.colours,
+    )
+    return
+  }
+  drawDimension(
+    ctx,
+    {
+      along: 'x',
+      at: sheet.min.y - off,
+      from: finished.min.x,
+      to: finished.max.x,
+      text: width,
+      side: -1,
+      leadTo: sheet.min.y,
+    },
+    scene.colours,
+  )
+  drawDimension(
+    ctx,
+    {
+      along: 'y',
+      at: sheet.min.x - beside,
+      from: finished.min.y,
+      to: finished.max.y,
+      text: length,
+      side: -1,
+      leadTo: sheet.min.x,
+    },
+    scene.colours,
+  )
+}
+
+/** The finished widths of the columns, at the foot (lying: at the right). */
+function paintColumns(ctx: CanvasRenderingContext2D, scene: FaceScene, view: View, off: number): void {
+  if (scene.columns.length < 2) return
+  const toScreen = viewTransform<'panel'>(view)
+  const sheet = boxOnScreen(view, scene.sheet)
+  const along = scene.lying ? 'y' : 'x'
+  const links = scene.columns.map(({ from, to }) => {
+    const [p, q] = [transformPoint(toScreen, point<'panel'>(from, 0)), transformPoint(toScreen, point<'panel'>(to, 0))]
+    const text = bareLength(to - from, scene.unit, 'seam')
+    return scene.lying ? { from: q.y, to: p.y, text } : { from: p.x, to: q.x, text }
+  })
+  const ordered = scene.lying ? [...links].reverse() : links
+  for (const link of legibleChain(ordered, along, scene.colours))
+    drawDimension(
+      ctx,
+      {
+        along,
+        at: (scene.lying ? sheet.max.x : sheet.max.y) + off,
+        ...link,
+        side: 1,
+        leadTo: scene.lying ? sheet.max.x : sheet.max.y,
+      },
+      scene.colours,
+    )
+}
+
+/**
+ * At the far end of every upright seam: how far apart in the log the two faces lie that meet there, or how far the
+ * figure jumps. Gives how far out the next row may begin.
+ */
+function paintOffsets(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): number {
+  const { colours } = scene
+  const style = { font: colours.font, size: SMALL }
+  const toScreen = viewTransform<'panel'>(view)
+  const sheet = boxOnScreen(view, scene.sheet)
+  const upright = scene.seams.filter(({ edge, round }) => !round && Math.abs(edge.a.x - edge.b.x) < 0.01)
+  let reached = -Infinity
+  let shown = 0
+  const spots = upright
+    .map((seam) => ({ seam, at: transformPoint(toScreen, seam.edge.b) }))
+    .sort((p, q) => (scene.lying ? p.at.y - q.at.y : p.at.x - q.at.x))
+  for (const { seam, at } of spots) {
+    if (!layout.letters.some(({ letter }) => letter === seam.letter)) continue
+    const text = offsetText(seam, scene)
+    const half = scene.lying ? 8 : textWidth(text, style) / 2 + 3
+    const along = scene.lying ? at.y : at.x
+    if (text === '' || along - half < reached) continue
+    reached = along + half
+    shown++
+    const spot = scene.lying ? { x: sheet.max.x + 9, y: at.y } : { x: at.x, y: sheet.max.y + 14 }
+    drawText(ctx, text, spot.x, spot.y, { ...style, colour: colours.inkSoft, align: scene.lying ? 'left' : 'center' })
+  }
+  return shown === 0 ? 22 : scene.lying ? 52 : 36
+}
+
+function offsetText({ meets, jump, depthOffset }: FaceScene['seams'][number], { unit }: FaceScene): string {
+  if (meets === 'breaks') return jump > 0.05 ? `↕ ${bareLength(jump, unit, 'seam')}` : '≠'
+  return depthOffset === null ? '' : `Δ ${bareLength(depthOffset, unit, 'exact')}`
+}

@@ -1,0 +1,136 @@
+import { boxRing, type Box } from '../../core/geometry/box'
+import { point } from '../../core/geometry/point'
+import { transformPoint } from '../../core/geometry/transform'
+import type { FaceScene } from '../board-types'
+import { strokeLine, traceRing } from '../paint/paths'
+import { boxOnScreen, viewTransform, type View } from '../view'
+import type { FaceLayout } from './face-layout'
+import { paintSeamLines } from './paint-cells'
+
+/** Outlines, seams and centre lines of a face: everything that is a line on the wood. */
+export function paintLines(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): void {
+  const toScreen = viewTransform<'panel'>(view)
+  veilOverhang(ctx, scene, view)
+  paintSeamLines(ctx, scene.seams, toScreen)
+  outline(ctx, view, scene.sheet, { dash: [6, 4], width: 1, colour: scene.colours.inkSoft, soft: true })
+  if (differs(scene.core, scene.finished) && differs(scene.core, scene.sheet))
+    outline(ctx, view, scene.core, { dash: [2, 3], width: 1.25, colour: '#fff8ea', soft: true })
+  finishedOutline(ctx, scene, view)
+  centreLines(ctx, scene, layout, view)
+  selectedCell(ctx, scene, view)
+  selectedSeam(ctx, scene, view)
+}
+
+const differs = (p: Box<'panel'>, q: Box<'panel'>): boolean =>
+  Math.max(
+    Math.abs(p.min.x - q.min.x),
+    Math.abs(p.min.y - q.min.y),
+    Math.abs(p.max.x - q.max.x),
+    Math.abs(p.max.y - q.max.y),
+  ) > 0.01
+
+/** What will be trimmed off is paler than the face. */
+function veilOverhang(ctx: CanvasRenderingContext2D, scene: FaceScene, view: View): void {
+  const toScreen = viewTransform<'panel'>(view)
+  ctx.beginPath()
+  traceRing(ctx, toScreen, boxRing(scene.sheet))
+  traceRing(ctx, toScreen, boxRing(scene.finished))
+  ctx.globalAlpha = 0.42
+  ctx.fillStyle = scene.colours.ground
+  ctx.fill('evenodd')
+  ctx.globalAlpha = 1
+}
+
+interface LineLook {
+  readonly dash: readonly number[]
+  readonly width: number
+  readonly colour: string
+  /** With a soft dark edge. */
+  readonly soft: boolean
+}
+
+function outline(ctx: CanvasRenderingContext2D, view: View, box: Box<'panel'>, look: LineLook): void {
+  ctx.beginPath()
+  traceRing(ctx, viewTransform<'panel'>(view), boxRing(box))
+  if (look.soft) {
+    ctx.lineWidth = look.width + 1.5
+    ctx.strokeStyle = 'rgb(20 12 4 / 0.28)'
+    ctx.stroke()
+  }
+  ctx.lineWidth = look.width
+  ctx.strokeStyle = look.colour
+  ctx.setLineDash([...look.dash])
+  ctx.stroke()
+  ctx.setLineDash([])
+}
+
+/** The edge of the finished panel: strong on dark wood and on light. */
+function finishedOutline(ctx: CanvasRenderingContext2D, { finished }: FaceScene, view: View): void {
+  ctx.beginPath()
+  traceRing(ctx, viewTransform<'panel'>(view), boxRing(finished))
+  ctx.lineJoin = 'miter'
+  ctx.lineWidth = 3.5
+  ctx.strokeStyle = 'rgb(20 12 4 / 0.55)'
+  ctx.stroke()
+  ctx.lineWidth = 1.25
+  ctx.strokeStyle = '#fff8ea'
+  ctx.stroke()
+}
+
+/** Dash-dot through the middle of the finished panel, strong outside the wood and faint upon it, a tick at each end. */
+function centreLines(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): void {
+  const toScreen = viewTransform<'panel'>(view)
+  const sheet = boxOnScreen(view, scene.sheet)
+  const centre = transformPoint(toScreen, point<'panel'>(0, 0))
+  const lettersHere = (x: number, y: number) => layout.letters.some((at) => Math.hypot(at.x - x, at.y - y) < 34)
+  ctx.lineWidth = 1.25
+  ctx.strokeStyle = scene.colours.note
+  const reach = 18
+  for (const across of [true, false]) {
+    const from = across ? sheet.min.y : sheet.min.x
+    const to = across ? sheet.max.y : sheet.max.x
+    const at = (along: number) => (across ? { x: centre.x, y: along } : { x: along, y: centre.y })
+    ctx.setLineDash([12, 4, 2, 4])
+    ctx.globalAlpha = 0.55
+    strokeLine(ctx, at(from), at(to))
+    ctx.globalAlpha = 1
+    ctx.setLineDash([])
+    for (const [end, out] of [
+      [from, -1],
+      [to, 1],
+    ] as const) {
+      const tip = at(end + out * reach)
+      if (lettersHere(tip.x, tip.y)) continue
+      strokeLine(ctx, at(end + out * 3), tip)
+      const wing = across ? { x: 4, y: 0 } : { x: 0, y: 4 }
+      strokeLine(ctx, { x: tip.x - wing.x, y: tip.y - wing.y }, { x: tip.x + wing.x, y: tip.y + wing.y })
+    }
+  }
+}
+
+function selectedCell(ctx: CanvasRenderingContext2D, { cells, selected, colours }: FaceScene, view: View): void {
+  const cell = selected?.kind === 'cell' ? cells.find(({ id }) => id === selected.cell) : undefined
+  if (!cell) return
+  ctx.beginPath()
+  traceRing(ctx, viewTransform<'panel'>(view), cell.ring)
+  ctx.lineJoin = 'round'
+  ctx.lineWidth = 6
+  ctx.strokeStyle = 'rgb(255 255 255 / 0.7)'
+  ctx.stroke()
+  ctx.lineWidth = 3
+  ctx.strokeStyle = colours.dark ? '#0a6a72' : colours.act
+  ctx.stroke()
+}
+
+function selectedSeam(ctx: CanvasRenderingContext2D, { seams, selected, colours }: FaceScene, view: View): void {
+  const seam = selected?.kind === 'seam' ? seams.find(({ letter }) => letter === selected.letter) : undefined
+  if (!seam) return
+  const toScreen = viewTransform<'panel'>(view)
+  const [a, b] = [transformPoint(toScreen, seam.edge.a), transformPoint(toScreen, seam.edge.b)]
+  ctx.lineWidth = 6
+  ctx.strokeStyle = 'rgb(255 255 255 / 0.7)'
+  strokeLine(ctx, a, b)
+  ctx.lineWidth = 3
+  ctx.strokeStyle = colours.dark ? '#0a6a72' : colours.act
+  strokeLine(ctx, a, b)
+}

@@ -1,0 +1,104 @@
+import type { DerivedPart } from '../../core/derive'
+import type { Piece } from '../../core/fit/lay-face'
+import { originOnLeaf } from '../../core/fit/placement'
+import { add } from '../../core/geometry/point'
+import { transformRegion, type Region } from '../../core/geometry/polygon'
+import { translation } from '../../core/geometry/transform'
+import type { CellId } from '../../core/ids'
+import { findLeaf } from '../../core/leaves/bundle'
+import { usableArea } from '../../core/leaves/usable'
+import type { Shop } from '../../core/shop'
+import { bareLength, showLength } from '../../core/units/show-length'
+import type { LengthUnit } from '../../core/units/unit'
+import type { BoardColours, BoardTarget, LeafPictures, LeafScene, LeafWindow, Room, TakenPiece } from '../board-types'
+import { leafWood } from '../face/face-scene'
+import { reach, roomToMove } from './room-to-move'
+
+export interface LeafSceneOptions {
+  readonly unit: LengthUnit
+  readonly colours: BoardColours
+  readonly shop: Shop
+  /** All parts of the job: what the others take of the leaf is shown. */
+  readonly parts: readonly DerivedPart[]
+  /** Which of the part's pieces, where it takes several of this leaf; else the first. */
+  readonly cell?: CellId | null
+  readonly pictures?: LeafPictures
+  readonly selected?: BoardTarget | null
+}
+
+/** A leaf as it is drawn with a part's window on it; null where the part's flitch has no such leaf. */
+export function leafScene(part: DerivedPart, number: number, options: LeafSceneOptions): LeafScene | null {
+  const leaf = findLeaf(part.flitch, number)
+  if (!leaf) return null
+  const ours = part.pieces.filter((piece) => piece.leaf?.number === number)
+  const piece = ours.find(({ cell }) => cell.id === options.cell) ?? ours[0] ?? null
+  const window = piece && leafWindow(part, piece)
+  return {
+    label: leafLabel(part, number, window, options.unit),
+    unit: options.unit,
+    colours: options.colours,
+    number,
+    wood: leafWood(part.flitch, leaf, options.pictures),
+    usable: piece?.usable ?? usableArea(part.flitch, leaf, options.shop, part.part.showClass),
+    window,
+    taken: options.parts.flatMap((other) => takenFrom(other, part, number, piece)),
+    selected: options.selected ?? null,
+  }
+}
+
+function leafWindow(part: DerivedPart, piece: Piece): LeafWindow {
+  const { drift, nudge } = piece.place
+  const shift = add(drift, nudge)
+  const room = roomToMove(part.play.region, part.position)
+  const inside = Object.values(room).some((way: number) => way > 0)
+  return {
+    rough: piece.roughOnLeaf,
+    finished: piece.windowOnLeaf,
+    origin: originOnLeaf(piece.place),
+    band: transformRegion(translation<'leaf'>(shift.x, shift.y), knownReach(part.play.region, piece)),
+    room,
+    inside,
+  }
+}
+
+// the play stays the same object while the window is dragged, and so does the rough piece's shape
+const reaches = new WeakMap<Region<'leaf'>, Map<string, Region<'leaf'>>>()
+
+function knownReach(play: Region<'leaf'>, { rough }: Piece): Region<'leaf'> {
+  const shape = rough.map(({ x, y }) => `${x.toFixed(3)},${y.toFixed(3)}`).join(' ')
+  const ofPlay = reaches.get(play) ?? new Map<string, Region<'leaf'>>()
+  reaches.set(play, ofPlay)
+  const found = ofPlay.get(shape) ?? reach(play, rough)
+  ofPlay.set(shape, found)
+  return found
+}
+
+/** The pieces of this leaf that are not the one in hand. */
+export function takenFrom(
+  other: DerivedPart,
+  part: DerivedPart | null,
+  number: number,
+  inHand: Piece | null,
+): readonly TakenPiece[] {
+  if (part && other.flitch.id !== part.flitch.id) return []
+  const pieces = other.pieces.filter((piece) => piece.leaf?.number === number)
+  const isOwn = other.part.id === part?.part.id
+  return pieces
+    .filter((piece) => !isOwn || piece.cell.id !== inHand?.cell.id)
+    .map((piece) => ({
+      part: other.part.id,
+      name: pieces.length > 1 ? `${other.part.name}, ${piece.cell.id}` : other.part.name,
+      ring: piece.roughOnLeaf,
+    }))
+}
+
+function leafLabel({ part }: DerivedPart, number: number, window: LeafWindow | null, unit: LengthUnit): string {
+  if (!window) return `Leaf ${number}, no piece of ${part.name} lies on it.`
+  const place = showLength(window.origin.y, unit, 'place')
+  return `Leaf ${number} with the window of ${part.name}, ${place} from the numbered end. ${roomWords(window.room, unit)}`
+}
+
+const roomWords = (room: Room, unit: LengthUnit): string => {
+  const say = (length: number) => bareLength(length, unit, 'place')
+  return `Room to move: ${say(room.toNumberedEnd)} towards the numbered end, ${say(room.toFarEnd)} towards the far end, ${say(room.toLeft)} and ${say(room.toRight)} ${unit} across.`
+}

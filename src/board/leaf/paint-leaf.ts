@@ -1,0 +1,227 @@
+import { boxAround, regionBox, type Box } from '../../core/geometry/box'
+import { transformPoint } from '../../core/geometry/transform'
+import { bareLength } from '../../core/units/show-length'
+import type { BoardColours, LeafScene, LeafWindow, LeafWood, TakenPiece } from '../board-types'
+import { drawDefect } from '../paint/defects'
+import { drawPlate, plateWidth } from '../paint/marks'
+import { hatch, strokeLine, traceRegion, traceRing } from '../paint/paths'
+import { drawText, textWidth } from '../paint/text'
+import { drawWood } from '../paint/wood'
+import { boxOnScreen, viewTransform, type View } from '../view'
+
+/** A whole leaf: its wood within its wild edges, and its defects. */
+export function paintWholeLeaf(
+  ctx: CanvasRenderingContext2D,
+  wood: LeafWood,
+  view: View,
+  colours: BoardColours,
+  selectedDefect: string | null = null,
+): void {
+  const toScreen = viewTransform<'leaf'>(view)
+  ctx.save()
+  ctx.beginPath()
+  traceRing(ctx, toScreen, wood.outline)
+  ctx.clip()
+  drawWood(ctx, { wood, turnedOver: false, toScreen, seen: boxAround(wood.outline), colours })
+  for (const defect of wood.defects) drawDefect(ctx, toScreen, defect, colours, defect.id === selectedDefect)
+  ctx.restore()
+  ctx.beginPath()
+  traceRing(ctx, toScreen, wood.outline)
+  ctx.lineWidth = 1
+  ctx.lineJoin = 'round'
+  ctx.strokeStyle = colours.woodEdge
+  ctx.stroke()
+}
+
+/** The leaf, the border of what is usable, and what other pieces take. */
+export function paintLeaf(ctx: CanvasRenderingContext2D, scene: LeafScene, view: View): void {
+  const { selected, colours } = scene
+  paintWholeLeaf(ctx, scene.wood, view, colours, selected?.kind === 'defect' ? selected.defect : null)
+  ctx.beginPath()
+  traceRegion(ctx, viewTransform<'leaf'>(view), scene.usable)
+  ctx.lineWidth = 1
+  ctx.setLineDash([2, 3])
+  ctx.strokeStyle = 'rgb(255 250 240 / 0.55)'
+  ctx.stroke()
+  ctx.setLineDash([])
+  for (const piece of scene.taken) paintTaken(ctx, piece, view, colours, scene.taken.length)
+}
+
+/** A piece that another part takes: hatched, with its name where there is room for it. */
+export function paintTaken(
+  ctx: CanvasRenderingContext2D,
+  { ring, name }: TakenPiece,
+  view: View,
+  colours: BoardColours,
+  crowd: number,
+): void {
+  const toScreen = viewTransform<'leaf'>(view)
+  const box = boxOnScreen(view, boxAround(ring))
+  ctx.save()
+  ctx.beginPath()
+  traceRing(ctx, toScreen, ring)
+  ctx.globalAlpha = 0.34
+  ctx.fillStyle = colours.sheet
+  ctx.fill()
+  ctx.globalAlpha = 0.85
+  ctx.lineWidth = 1.25
+  ctx.strokeStyle = colours.ink
+  ctx.stroke()
+  ctx.clip()
+  ctx.globalAlpha = 0.4
+  ctx.lineWidth = 1
+  hatch(ctx, box, 10)
+  ctx.restore()
+  const words = fitted(name, box.max.x - box.min.x - 8, colours)
+  if (words === '' || box.max.y - box.min.y < (crowd > 1 ? 22 : 18)) return
+  drawPlate(
+    ctx,
+    words,
+    { x: (box.min.x + box.max.x) / 2, y: (box.min.y + box.max.y) / 2, width: plateWidth(words, colours), height: 20 },
+    colours,
+  )
+}
+
+/** As much of a name as has room, ended by an ellipsis; '' where not even a little has. */
+export function fitted(name: string, width: number, colours: BoardColours): string {
+  if (plateWidth(name, colours) <= width) return name
+  for (let length = name.length - 1; length >= 4; length--) {
+    const words = `${name.slice(0, length).trimEnd()}…`
+    if (plateWidth(words, colours) <= width) return words
+  }
+  return ''
+}
+
+/** Number and grain: the leaf's number at its numbered end, and an arrow along the grain to the far end. */
+export function paintNumber(
+  ctx: CanvasRenderingContext2D,
+  number: number,
+  right: number,
+  y: number,
+  colours: BoardColours,
+  size = 26,
+): void {
+  const style = { font: colours.font, colour: colours.ink, bold: true, size, align: 'right' } as const
+  drawText(ctx, String(number), right, y - 7, style)
+  const from = right - Math.max(22, textWidth(String(number), style))
+  ctx.strokeStyle = colours.ink
+  ctx.fillStyle = colours.ink
+  ctx.lineWidth = 1.75
+  strokeLine(ctx, { x: from, y: y + 14 }, { x: right - 5, y: y + 14 })
+  ctx.beginPath()
+  ctx.moveTo(right, y + 14)
+  ctx.lineTo(right - 7, y + 9.5)
+  ctx.lineTo(right - 7, y + 18.5)
+  ctx.closePath()
+  ctx.fill()
+}
+
+/** The band the window may reach, the window in it, and the room in four numbers. */
+export function paintWindow(
+  ctx: CanvasRenderingContext2D,
+  scene: LeafScene,
+  view: View,
+  size: { width: number },
+): void {
+  const { window, colours } = scene
+  if (!window) return
+  const toScreen = viewTransform<'leaf'>(view)
+  paintBand(ctx, window, view)
+  ctx.lineJoin = 'miter'
+  ctx.beginPath()
+  traceRing(ctx, toScreen, window.rough)
+  ctx.lineWidth = 3
+  ctx.strokeStyle = 'rgb(20 12 4 / 0.45)'
+  ctx.stroke()
+  ctx.lineWidth = 1.25
+  ctx.setLineDash([5, 3])
+  ctx.strokeStyle = '#fff8ea'
+  ctx.stroke()
+  ctx.setLineDash([])
+  ctx.beginPath()
+  traceRing(ctx, toScreen, window.finished)
+  ctx.lineWidth = 4.5
+  ctx.strokeStyle = 'rgb(20 12 4 / 0.55)'
+  ctx.stroke()
+  ctx.lineWidth = 2.25
+  ctx.strokeStyle = '#ffffff'
+  ctx.stroke()
+  if (!window.inside) paintOutside(ctx, window, view, colours)
+  paintHandle(ctx, transformPoint(toScreen, window.origin), colours)
+  if (window.inside) paintRoom(ctx, scene, window, view, size)
+}
+
+function paintBand(ctx: CanvasRenderingContext2D, { band }: LeafWindow, view: View): void {
+  if (band.length === 0) return
+  ctx.beginPath()
+  traceRegion(ctx, viewTransform<'leaf'>(view), band)
+  ctx.fillStyle = 'rgb(255 255 255 / 0.2)'
+  ctx.fill('evenodd')
+  ctx.lineWidth = 2.5
+  ctx.strokeStyle = 'rgb(20 12 4 / 0.25)'
+  ctx.stroke()
+  ctx.lineWidth = 1
+  ctx.strokeStyle = 'rgb(255 255 255 / 0.75)'
+  ctx.stroke()
+}
+
+/** A window outside its room: hatched in the colour of remarks. */
+function paintOutside(ctx: CanvasRenderingContext2D, { rough }: LeafWindow, view: View, colours: BoardColours): void {
+  ctx.save()
+  ctx.beginPath()
+  traceRing(ctx, viewTransform<'leaf'>(view), rough)
+  ctx.lineWidth = 3
+  ctx.strokeStyle = colours.note
+  ctx.stroke()
+  ctx.clip()
+  ctx.globalAlpha = 0.55
+  ctx.lineWidth = 1.25
+  hatch(ctx, boxOnScreen(view, boxAround(rough)), 14, -1)
+  ctx.restore()
+}
+
+function paintHandle(ctx: CanvasRenderingContext2D, { x, y }: { x: number; y: number }, colours: BoardColours): void {
+  ctx.beginPath()
+  ctx.arc(x, y, 9, 0, 2 * Math.PI)
+  ctx.fillStyle = '#ffffff'
+  ctx.fill()
+  ctx.strokeStyle = colours.dark ? '#0a6a72' : colours.act
+  ctx.lineWidth = 1.75
+  strokeLine(ctx, { x: x - 5, y }, { x: x + 5, y })
+  strokeLine(ctx, { x, y: y - 5 }, { x, y: y + 5 })
+}
+
+function paintRoom(
+  ctx: CanvasRenderingContext2D,
+  { unit, colours, wood }: LeafScene,
+  { band, room, rough }: LeafWindow,
+  view: View,
+  { width }: { width: number },
+): void {
+  if (band.length === 0) return
+  const around = boxOnScreen(view, regionBox(band))
+  const window = boxOnScreen(view, boxAround(rough))
+  const leaf = boxOnScreen(view, boxAround(wood.outline))
+  const say = (length: number) => bareLength(length, unit, 'place')
+  const y = (window.min.y + window.max.y) / 2
+  const plate = (text: string, x: number, at: number) => {
+    const wide = plateWidth(text, colours, true)
+    const held = Math.min(width - wide / 2 - 2, Math.max(wide / 2 + 2, x))
+    drawPlate(ctx, text, { x: held, y: at, width: wide, height: 21 }, colours, true)
+  }
+  const [left, right] = [`← ${say(room.toNumberedEnd)}`, `${say(room.toFarEnd)} →`]
+  plate(left, besideWindow(plateWidth(left, colours, true), window.min.x, around.min.x), y)
+  plate(right, besideWindow(plateWidth(right, colours, true), window.max.x, around.max.x), y)
+  const x = (window.min.x + window.max.x) / 2
+  plate(`↑ ${say(room.toRight)}`, x, leaf.min.y - 14)
+  plate(`↓ ${say(room.toLeft)}`, x, leaf.max.y + 14)
+}
+
+/** In the middle of the gap between the window and the end of the band where there is room for a plate, else beyond the band. */
+function besideWindow(wide: number, window: number, end: number): number {
+  const way = Math.sign(end - window) || (end < window ? -1 : 1)
+  return Math.abs(end - window) >= wide + 8 ? (window + end) / 2 : end + way * (wide / 2 + 6)
+}
+
+/** The box of a leaf's outline. */
+export const leafBox = ({ outline }: LeafWood): Box<'leaf'> => boxAround(outline)

@@ -1,0 +1,44 @@
+import { toGridPolygons, toGridRing } from '../../core/geometry/clip-grid'
+import { woundRegion } from '../../core/geometry/clip'
+import { touchingPath } from '../../core/geometry/inner-fit-path'
+import type { Point } from '../../core/geometry/point'
+import { regionCovers, ringEdges, type Region, type Ring } from '../../core/geometry/polygon'
+import type { Room } from '../board-types'
+
+const NO_ROOM: Room = { toNumberedEnd: 0, toFarEnd: 0, toLeft: 0, toRight: 0 }
+
+/**
+ * How far the window's origin can go within its play, straight on from a position in each direction. Nothing where the
+ * position lies outside. Measured from the position to the first border of the play on its way.
+ */
+export function roomToMove(play: Region<'leaf'>, at: Point<'leaf'>): Room {
+  if (!regionCovers(play, at)) return NO_ROOM
+  const along = crossings(play, at, 'x', 'y')
+  const across = crossings(play, at, 'y', 'x')
+  const before = (places: readonly number[], here: number) =>
+    Math.min(...places.filter((place) => place <= here).map((place) => here - place), Infinity)
+  const after = (places: readonly number[], here: number) =>
+    Math.min(...places.filter((place) => place >= here).map((place) => place - here), Infinity)
+  return {
+    toNumberedEnd: before(along, at.y),
+    toFarEnd: after(along, at.y),
+    toLeft: before(across, at.x),
+    toRight: after(across, at.x),
+  }
+}
+
+/** Where the line through a point, on which `fixed` stays as it is, crosses the borders of a region. */
+function crossings(region: Region<'leaf'>, at: Point<'leaf'>, fixed: 'x' | 'y', free: 'x' | 'y'): readonly number[] {
+  return region
+    .flat()
+    .flatMap(ringEdges)
+    .flatMap(({ a, b }) =>
+      a[fixed] > at[fixed] === b[fixed] > at[fixed]
+        ? []
+        : [a[free] + ((b[free] - a[free]) * (at[fixed] - a[fixed])) / (b[fixed] - a[fixed])],
+    )
+}
+
+/** Everything a convex piece can cover while its origin moves within its play. */
+export const reach = (play: Region<'leaf'>, piece: Ring<'window'>): Region<'leaf'> =>
+  woundRegion(toGridPolygons(play).flatMap((rings) => rings.map((ring) => touchingPath(ring, toGridRing(piece)))))
