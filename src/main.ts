@@ -12,5 +12,7 @@ if (!target) throw new Error('the page has no element #app to put the program in
 
 const workshop = new Workshop(new JobStore(demoJob()))
 const door = new JobDoor(workshop)
-await door.begin()
+// boards draw their text once: the type must be there, but not at any price
+const typeface = document.fonts.load('16px "Source Sans 3 Variable"')
+await Promise.all([door.begin(), Promise.race([typeface, new Promise((done) => setTimeout(done, 1500))])])
 mount(App, { target, props: { workshop, door } })
