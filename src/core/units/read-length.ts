@@ -61,9 +61,16 @@ function readPlain(plain: string, unit: UnitName): Result<number, LengthTrouble>
 }
 
 function keepTo(limits: LengthLimits, length: number, text: string): Result<number, LengthTrouble> {
-  const min = Math.max(limits.min ?? -Infinity, limits.negative ? -LONGEST : 0)
-  const max = Math.min(limits.max ?? Infinity, LONGEST)
+  const { min, max } = lengthRange(limits)
   if (length < min - HAIR) return refused({ trouble: 'too small', text, min })
   if (length > max + HAIR) return refused({ trouble: 'too large', text, max })
   return ok(length)
+}
+
+/** The least and the greatest length that the limits leave, mm. */
+export function lengthRange(limits: LengthLimits): { readonly min: number; readonly max: number } {
+  return {
+    min: Math.max(limits.min ?? -Infinity, limits.negative ? -LONGEST : 0),
+    max: Math.min(limits.max ?? Infinity, LONGEST),
+  }
 }
