@@ -15,7 +15,7 @@ import {
   centreCountBefore,
   type CountDemand,
 } from './leaf-count'
-import { runningBands, type RunningLeaf } from './running-bands'
+import { runningBands, type RunningDemand, type RunningLeaf } from './running-bands'
 
 /** A recipe with its open values found: how many leaves, and for a running match how wide each. */
 export interface Resolved {
@@ -67,18 +67,18 @@ function resolveRunning(part: Part, recipe: StripRecipe, sheet: Box<'panel'>, le
   const limit = recipe.count === 'fewest' ? leaves.length : Math.min(leaves.length, recipe.count)
   const found = runningBands(recipe, demand, leaves.slice(0, limit), saved?.y ?? null)
   if (found && found.bare < 1e-6) return { ...found, count: found.bands.length }
-  return shortRunning(recipe, demand.width, leaves, found?.position ?? null, recipe.count)
+  return shortRunning(recipe, demand, leaves, found?.position ?? null, recipe.count)
 }
 
 /** Bands of one width, as if all leaves were as wide as the widest: something to show, and to say what is missing. */
 function shortRunning(
   recipe: StripRecipe,
-  width: number,
+  { width, allowance }: RunningDemand,
   leaves: RunLeaves,
   position: Point<'leaf'> | null,
   asked: LeafCount,
 ): Resolved {
-  const usable = Math.max(20, widest(leaves))
+  const usable = Math.max(20, widest(leaves) - 2 * allowance)
   const count =
     asked === 'fewest'
       ? Math.min(STRIP_COUNTS.max, Math.max(1, Math.ceil(width / usable - 1e-9)))

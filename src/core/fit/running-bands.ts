@@ -57,7 +57,7 @@ function heights({ above, below }: RunningDemand, leaves: readonly RunningLeaf[]
   const first = leaves[0]
   if (!first || first.usable.length === 0) return []
   const { min, max } = regionBox(first.usable)
-  const [low, high] = [min.y + above, max.y - below]
+  const [low, high] = [min.y + above - first.shift.y, max.y - below - first.shift.y]
   if (high < low) return []
   return Array.from({ length: HEIGHTS }, (_, i) => low + ((high - low) * i) / (HEIGHTS - 1))
 }
