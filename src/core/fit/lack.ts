@@ -1,60 +1,72 @@
-import { regionLess } from '../geometry/clip'
-import { depthBehind } from '../geometry/convex'
+import { boxAround, boxCentre, boxRing, regionBox, type Box } from '../geometry/box'
+import { intersect, regionLess, withoutSlivers } from '../geometry/clip'
+import { convexOverlapArea } from '../geometry/convex'
 import { point, type Point } from '../geometry/point'
-import { regionArea, regionCovers, ringEdges, type Edge, type Region, type Ring } from '../geometry/polygon'
+import { regionArea, signedArea, type Region, type Ring } from '../geometry/polygon'
 
 /** An end or an edge of a leaf, as the leaf lies numbered side up. */
 export type LeafSide = 'numbered end' | 'far end' | 'left edge' | 'right edge'
 
 /** What of a rough piece does not lie in sound wood. */
 export interface Lack {
-  /** By how much the piece would have to be drawn in at one edge to be free of it. */
+  /** By how much the piece would have to be shorter or narrower at one side to be free of it. */
   readonly by: number
   readonly side: LeafSide
   /** A place in what is missing. */
   readonly at: Point<'leaf'>
 }
 
-// what the grid leaves along an edge that just fits
+const SIDES: readonly LeafSide[] = ['numbered end', 'far end', 'left edge', 'right edge']
+
+// what the grid leaves along an edge that just fits: square millimetres, and the width of such a strip
 const NEGLIGIBLE = 0.5
+const LEAST = 0.02
 
 /**
- * The lacks of a convex rough piece where it lies on its leaf: for each part of it outside the usable area, the edge at
- * which least would have to be given up. Empty when it fits.
+ * The lacks of a convex rough piece where it lies on its leaf, at most one for each side, measured along the grain and
+ * across it. First what lies wholly beyond the wood at each side is taken off; each part that is still missing counts for
+ * the side at which least wood would be given up for it. Empty when the piece fits.
  */
 export function lacksOf(rough: Ring<'leaf'>, usable: Region<'leaf'>): readonly Lack[] {
-  const outside = regionLess<'leaf'>([[rough]], usable)
-  if (regionArea(outside) < NEGLIGIBLE) return []
-  const edges = ringEdges(rough)
-  const worst = new Map<LeafSide, Lack>()
-  for (const [ring] of outside) {
-    const lack = cheapest(edges, ring)
-    if (lack.by > 0.02 && lack.by > (worst.get(lack.side)?.by ?? 0)) worst.set(lack.side, lack)
+  const kept = intersect<'leaf'>([[rough]], usable)
+  if (signedArea(rough) - regionArea(kept) < NEGLIGIBLE) return []
+  const whole = boxAround(rough)
+  const sound = kept.length > 0 ? regionBox(kept) : whole
+  const beyond = SIDES.map((side) => {
+    const strip = stripAt(whole, side, sound)
+    return { side, by: widthAt(strip, side), at: boxCentre(strip) }
+  })
+  const missing = withoutSlivers(intersect<'leaf'>(regionLess<'leaf'>([[rough]], kept), [[boxRing(sound)]]), LEAST)
+  const lacks = [...beyond, ...missing.map(([ring]) => cheapest(rough, whole, boxAround(ring)))]
+  return SIDES.flatMap((side) => {
+    const worst = lacks.filter((lack) => lack.side === side).reduce((p, q) => (q.by > p.by ? q : p))
+    return worst.by > LEAST ? [worst] : []
+  })
+}
+
+/** How wide the strip is that goes at a side. */
+function widthAt({ min, max }: Box<'leaf'>, side: LeafSide): number {
+  return side === 'left edge' || side === 'right edge' ? max.x - min.x : max.y - min.y
+}
+
+/** The side at which least of the piece has to go to be rid of a missing part. */
+function cheapest(rough: Ring<'leaf'>, whole: Box<'leaf'>, part: Box<'leaf'>): Lack {
+  const strips = SIDES.map((side) => stripAt(whole, side, { min: part.max, max: part.min }))
+  const given = strips.map((strip) => convexOverlapArea(rough, boxRing(strip)))
+  const least = given.indexOf(Math.min(...given))
+  return { side: SIDES[least]!, by: widthAt(strips[least]!, SIDES[least]!), at: boxCentre(part) }
+}
+
+/** The strip of a box from one side on to that of an inner one. */
+function stripAt({ min, max }: Box<'leaf'>, side: LeafSide, inner: Box<'leaf'>): Box<'leaf'> {
+  switch (side) {
+    case 'numbered end':
+      return { min, max: point(max.x, inner.min.y) }
+    case 'far end':
+      return { min: point(min.x, inner.max.y), max }
+    case 'left edge':
+      return { min, max: point(inner.min.x, max.y) }
+    case 'right edge':
+      return { min: point(inner.max.x, min.y), max }
   }
-  return [...worst.values()]
 }
-
-function cheapest(edges: readonly Edge<'leaf'>[], missing: Ring<'leaf'>): Lack {
-  const reach = (edge: Edge<'leaf'>) => Math.max(...missing.map((p) => depthBehind(edge, p)))
-  const depths = edges.map(reach)
-  const by = Math.min(...depths)
-  return { by, side: sideOf(edges[depths.indexOf(by)]!), at: middleOf(missing) }
-}
-
-/** Outwards of a positive edge is to its left, going from a to b. */
-function sideOf({ a, b }: Edge<'leaf'>): LeafSide {
-  const outward = point<'leaf'>(b.y - a.y, a.x - b.x)
-  if (Math.abs(outward.y) >= Math.abs(outward.x)) return outward.y < 0 ? 'numbered end' : 'far end'
-  return outward.x < 0 ? 'left edge' : 'right edge'
-}
-
-const middleOf = (ring: Ring<'leaf'>): Point<'leaf'> =>
-  point(ring.reduce((sum, p) => sum + p.x, 0) / ring.length, ring.reduce((sum, p) => sum + p.y, 0) / ring.length)
-
-/** Whether a piece overlaps an area of the leaf. */
-export const touchesArea = (rough: Ring<'leaf'>, area: Region<'leaf'>): boolean =>
-  regionCovers([[rough]], area[0]?.[0][0] ?? point(NaN, NaN)) ||
-  area.some(([ring]) => overlapArea(rough, ring) > NEGLIGIBLE)
-
-const overlapArea = (rough: Ring<'leaf'>, ring: Ring<'leaf'>): number =>
-  regionArea([[rough]]) - regionArea(regionLess<'leaf'>([[rough]], [[ring]]))
