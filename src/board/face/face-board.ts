@@ -10,7 +10,7 @@ import { swapLeaves, type TagOnTheWay } from '../gestures/swap-leaves'
 import { beginFrame, wantsFrame } from '../paint/picture-levels'
 import { createStillPicture } from '../still-picture'
 import { fitView, viewTransform } from '../view'
-import { faceMargins, layOutFace, TAG_HEIGHT, TAG_HEIGHT_TOUCH, type FaceLayout } from './face-layout'
+import { faceMargins, layOutFace, NO_LAYOUT, TAG_HEIGHT, TAG_HEIGHT_TOUCH, type FaceLayout } from './face-layout'
 import { cellAt, pickFace, tagAt } from './face-pick'
 import { paintCells } from './paint-cells'
 import { paintDimensions } from './paint-dimensions'
@@ -23,7 +23,7 @@ import { paintTagOnTheWay, paintTags } from './paint-tags'
  */
 export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers = {}): Board<FaceScene> {
   let scene: FaceScene | null = null
-  let layout: FaceLayout = { tags: [], letters: [], markers: [], letterRows: 0 }
+  let layout: FaceLayout = NO_LAYOUT
   let onTheWay: TagOnTheWay | null = null
   let linesKey = ''
 

@@ -1,10 +1,13 @@
-import { boxAround, boxHeight, boxWidth, type Edges } from '../../core/geometry/box'
+import { boxAround, boxHeight, boxWidth, type Box, type Edges } from '../../core/geometry/box'
 import { point, type Point } from '../../core/geometry/point'
 import { ringCovers } from '../../core/geometry/polygon'
 import { invert, transformPoint } from '../../core/geometry/transform'
 import type { CellId } from '../../core/ids'
-import type { FaceCell, FaceScene } from '../board-types'
+import { bareLength, showLength } from '../../core/units/show-length'
+import type { LengthUnit } from '../../core/units/unit'
+import type { FaceCell, FaceScene, FaceSeam } from '../board-types'
 import { MARKER_RADIUS, tagSize, type Plate, type Tag } from '../paint/marks'
+import { SMALL, textWidth } from '../paint/text'
 import { boxOnScreen, viewTransform, type Size, type View } from '../view'
 
 /** Where everything stands that keeps its size on the screen: worked out once, drawn and pointed at. */
@@ -14,7 +17,12 @@ export interface FaceLayout {
   readonly markers: readonly { readonly number: number; readonly at: Point<'screen'>; readonly from: Point<'screen'> }[]
   /** How many rows (or columns, when lying) the letters take. */
   readonly letterRows: number
+  readonly offsets: readonly (Plate & { readonly text: string })[]
+  /** What letters, offsets and tags cover. */
+  readonly plates: readonly Plate[]
 }
+
+export const NO_LAYOUT: FaceLayout = { tags: [], letters: [], markers: [], letterRows: 0, offsets: [], plates: [] }
 
 export interface PlacedLetter {
   readonly letter: string
@@ -27,6 +35,7 @@ export interface PlacedLetter {
 
 export const TAG_HEIGHT = 28
 export const TAG_HEIGHT_TOUCH = 36
+const TAG_HEIGHT_CROWDED = 24
 const LETTER_RADIUS = 12
 const LETTER_STEP = 27
 /** From the wood to the middle of the first row of letters. */
@@ -34,31 +43,44 @@ export const LETTERS_OFF = 26
 
 /** Room round the sheet for letters, dimensions and offsets, px. */
 export function faceMargins(scene: FaceScene, { width, height }: Size): Edges {
-  const narrow = width < 560
-  const letters = scene.seams.some(({ round }) => !round) ? LETTER_STEP * (scene.seams.length > 14 ? 2 : 1) : 0
-  const rim = scene.seams.some(({ round }) => round) ? 34 : 10
-  const head = letters + 44
-  const foot = (letters ? 22 : 0) + 40
-  const side = narrow ? 58 : 84
-  const low = height < 420 ? 0.85 : 1
-  if (!scene.lying)
-    return { top: head * low + 4, right: rim + 16, bottom: foot * low, left: side + (rim > 10 ? 10 : 0) }
-  return {
-    top: rim + 14,
-    right: (letters ? 34 : 0) + (scene.columns.length ? side - 14 : 16),
-    bottom: 44,
-    left: letters + side,
-  }
+  const round = scene.seams.some((seam) => seam.round)
+  const upright = scene.seams.filter(({ edge }) => Math.abs(edge.a.x - edge.b.x) < 0.01)
+  const level = scene.seams.some(({ edge }) => Math.abs(edge.a.y - edge.b.y) < 0.01)
+  const along = scene.lying ? height : width
+  const rows = round ? 1 : upright.length === 0 ? 0 : upright.length * LETTER_STEP > along - 200 ? 2 : 1
+  const head = rows * LETTER_STEP + (rows ? 19 : 22)
+  const beside = round || level ? 46 : 22
+  const chain = (upright.length && !round ? 38 : 22) + (scene.columns.length ? 0 : -10)
+  const style = { font: scene.colours.font, size: SMALL }
+  const [across, lengthwise] = sizeTexts(scene).map((text) => textWidth(text, style) + 16)
+  const rim = round ? 38 : 18
+  if (!scene.lying) return { top: head + 22, right: rim, bottom: chain + 24, left: beside + lengthwise! }
+  const column = Math.max(
+    0,
+    ...scene.columns.map(({ from, to }) => textWidth(bareLength(to - from, scene.unit, 'seam'), style)),
+  )
+  return { top: rim, right: chain + column + 24, bottom: beside + 26, left: head + across! }
 }
+
+/** The finished width and length as they are written on the drawing. */
+export const sizeTexts = ({ finished, unit }: FaceScene): readonly [string, string] => [
+  showLength(boxWidth(finished), unit, 'seam'),
+  showLength(boxHeight(finished), unit, 'seam'),
+]
 
 export function layOutFace(scene: FaceScene, view: View, tagHeight: number): FaceLayout {
   const letters = placeLetters(scene, view)
-  const tags = placeTags(scene, view, tagHeight)
+  const tags = placeTags(scene, view, crowded(scene, view) ? Math.min(TAG_HEIGHT_CROWDED, tagHeight) : tagHeight)
+  const offsets = placeOffsets(scene, letters.placed, view)
+  const round = letters.placed.map(({ x, y, radius }) => ({ x, y, width: 2 * radius, height: 2 * radius }))
+  const plates = [...tags, ...round, ...offsets]
   return {
     tags,
     letters: letters.placed,
     letterRows: letters.rows,
-    markers: placeMarkers(scene, view, tags),
+    offsets,
+    plates,
+    markers: placeMarkers(scene, view, plates),
   }
 }
 
@@ -102,6 +124,13 @@ function placeLetters(scene: FaceScene, view: View): { placed: readonly PlacedLe
 const far = (p: Point<'screen'>, q: Point<'screen'>): number => Math.hypot(p.x - q.x, p.y - q.y)
 
 const headFirst = (p: Point<'screen'>, q: Point<'screen'>): number => p.y - q.y || p.x - q.x
+
+/** Whether the cells are narrower than a tag. */
+const crowded = ({ cells }: FaceScene, view: View): boolean =>
+  cells.some(({ ring }) => {
+    const box = boxAround(ring)
+    return Math.min(boxWidth(box), boxHeight(box)) * view.scale < 44
+  })
 
 /** A tag lies at the numbered end of its leaf as far as the cell is wide enough there, clear of the other tags. */
 function placeTags(scene: FaceScene, view: View, height: number): FaceLayout['tags'] {
@@ -155,25 +184,54 @@ function tagSpots(
   return spots.filter(({ x, y }) => y - box.min.y > Math.min(inset, 20) || x - box.min.x > Math.min(inset, 20))
 }
 
-/** Markers at their places, pushed aside where they would cover a tag or each other. */
-function placeMarkers(scene: FaceScene, view: View, tags: readonly Plate[]): FaceLayout['markers'] {
+/**
+ * At the far end of every upright seam: how far apart in the log the two faces lie that meet there, or how far the
+ * figure jumps. Those that have no room are left out; the list of seams has them all.
+ */
+function placeOffsets(scene: FaceScene, letters: readonly PlacedLetter[], view: View): FaceLayout['offsets'] {
   const toScreen = viewTransform<'panel'>(view)
-  const taken: Plate[] = [...tags]
+  const sheet = boxOnScreen(view, scene.sheet)
+  const placed: (Plate & { text: string })[] = []
+  for (const seam of scene.seams) {
+    const upright = !seam.round && Math.abs(seam.edge.a.x - seam.edge.b.x) < 0.01
+    const text = offsetText(seam, scene.unit)
+    if (!upright || text === '' || !letters.some(({ letter }) => letter === seam.letter)) continue
+    const at = transformPoint(toScreen, seam.edge.b)
+    const width = textWidth(text, { font: scene.colours.font, size: SMALL })
+    const plate = scene.lying
+      ? { x: sheet.max.x + 8 + width / 2, y: at.y, width, height: 15, text }
+      : { x: at.x, y: sheet.max.y + 14, width, height: 15, text }
+    if (!placed.some((other) => overlap(plate, other, 4))) placed.push(plate)
+  }
+  return placed
+}
+
+function offsetText({ meets, jump, depthOffset }: FaceSeam, unit: LengthUnit): string {
+  if (meets === 'breaks') return jump > 0.05 ? `↕ ${bareLength(jump, unit, 'seam')}` : '≠'
+  return depthOffset === null ? '' : `Δ ${bareLength(depthOffset, unit, 'exact')}`
+}
+
+/** Markers at their places, pushed aside where they would cover a tag or each other. */
+function placeMarkers(scene: FaceScene, view: View, plates: readonly Plate[]): FaceLayout['markers'] {
+  const toScreen = viewTransform<'panel'>(view)
+  const taken: Plate[] = [...plates]
   return scene.markers.map(({ number, at }) => {
     const from = transformPoint(toScreen, at)
-    const spot = clearOf(from, taken)
+    const spot = clearOf(from, taken, boxOnScreen(view, scene.sheet))
     taken.push({ ...spot, width: 2 * MARKER_RADIUS, height: 2 * MARKER_RADIUS })
     return { number, at: spot, from }
   })
 }
 
-/** The nearest spot of a widening spiral that covers nothing. */
-function clearOf(from: Point<'screen'>, taken: readonly Plate[]): Point<'screen'> {
-  const plate = (x: number, y: number) => ({ x, y, width: 2 * MARKER_RADIUS + 4, height: 2 * MARKER_RADIUS + 4 })
-  for (let i = 0; i < 90; i++) {
-    const [angle, off] = [i * 0.7, 3.2 * Math.sqrt(i) * (i > 0 ? 2.2 : 0)]
+/** The nearest spot of a widening spiral, on the sheet or at its edge, that covers nothing. */
+function clearOf(from: Point<'screen'>, taken: readonly Plate[], { min, max }: Box<'screen'>): Point<'screen'> {
+  const size = 2 * MARKER_RADIUS + 4
+  for (let i = 0; i < 320; i++) {
+    const [angle, off] = [i * 0.7, 7 * Math.sqrt(i)]
     const spot = point<'screen'>(from.x + off * Math.cos(angle), from.y + off * Math.sin(angle))
-    if (!taken.some((other) => overlap(plate(spot.x, spot.y), other, 1))) return spot
+    const onSheet = spot.x > min.x - 3 && spot.x < max.x + 3 && spot.y > min.y - 3 && spot.y < max.y + 3
+    if (i > 0 && !onSheet) continue
+    if (!taken.some((other) => overlap({ ...spot, width: size, height: size }, other, 1))) return spot
   }
   return from
 }

@@ -1,20 +1,20 @@
-import { boxHeight, boxWidth } from '../../core/geometry/box'
 import { point } from '../../core/geometry/point'
 import { transformPoint } from '../../core/geometry/transform'
-import { bareLength, showLength } from '../../core/units/show-length'
+import { bareLength } from '../../core/units/show-length'
 import type { FaceScene } from '../board-types'
 import { drawDimension, legibleChain } from '../paint/dimensions'
 import { drawLetter } from '../paint/marks'
 import { strokeLine } from '../paint/paths'
-import { drawText, SMALL, textWidth } from '../paint/text'
+import { drawText, SMALL } from '../paint/text'
 import { boxOnScreen, viewTransform, type View } from '../view'
-import { LETTERS_OFF, type FaceLayout } from './face-layout'
+import { LETTERS_OFF, sizeTexts, type FaceLayout } from './face-layout'
 
 /** Round the wood: sizes, the chain of columns, the letters of the seams and how far apart in the log they meet. */
 export function paintDimensions(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): void {
   paintSizes(ctx, scene, layout, view)
-  const offsets = paintOffsets(ctx, scene, layout, view)
-  paintColumns(ctx, scene, view, offsets)
+  for (const { text, x, y } of layout.offsets)
+    drawText(ctx, text, x, y, { font: scene.colours.font, size: SMALL, colour: scene.colours.inkSoft, align: 'center' })
+  paintColumns(ctx, scene, view, columnsOff(scene, layout))
   for (const at of layout.letters) {
     const seam = scene.seams.find(({ letter }) => letter === at.letter)
     ctx.lineWidth = 1
@@ -33,8 +33,7 @@ function paintSizes(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: Fac
   const sheet = boxOnScreen(view, scene.sheet)
   const atHead = layout.letters.some(({ foot, x, y }) => (scene.lying ? x < foot.x - 4 : y < foot.y - 4))
   const off = atHead ? LETTERS_OFF + 20 + 27 * Math.max(0, layout.letterRows - 1) : 22
-  const width = showLength(boxWidth(scene.finished), scene.unit, 'exact')
-  const length = showLength(boxHeight(scene.finished), scene.unit, 'exact')
+  const [width, length] = sizeTexts(scene)
   const beside = layout.letters.some(({ foot, x, y }) => (scene.lying ? y > foot.y + 4 : x < foot.x - 4)) ? 46 : 22
   if (scene.lying) {
     drawDimension(
@@ -113,42 +112,14 @@ function paintColumns(ctx: CanvasRenderingContext2D, scene: FaceScene, view: Vie
         at: (scene.lying ? sheet.max.x : sheet.max.y) + off,
         ...link,
         side: 1,
-        leadTo: scene.lying ? sheet.max.x : sheet.max.y,
+        leadTo: (scene.lying ? sheet.max.x : sheet.max.y) + off - 20,
       },
       scene.colours,
     )
 }
 
-/**
- * At the far end of every upright seam: how far apart in the log the two faces lie that meet there, or how far the
- * figure jumps. Gives how far out the next row may begin.
- */
-function paintOffsets(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): number {
-  const { colours } = scene
-  const style = { font: colours.font, size: SMALL }
-  const toScreen = viewTransform<'panel'>(view)
-  const sheet = boxOnScreen(view, scene.sheet)
-  const upright = scene.seams.filter(({ edge, round }) => !round && Math.abs(edge.a.x - edge.b.x) < 0.01)
-  let reached = -Infinity
-  let shown = 0
-  const spots = upright
-    .map((seam) => ({ seam, at: transformPoint(toScreen, seam.edge.b) }))
-    .sort((p, q) => (scene.lying ? p.at.y - q.at.y : p.at.x - q.at.x))
-  for (const { seam, at } of spots) {
-    if (!layout.letters.some(({ letter }) => letter === seam.letter)) continue
-    const text = offsetText(seam, scene)
-    const half = scene.lying ? 8 : textWidth(text, style) / 2 + 3
-    const along = scene.lying ? at.y : at.x
-    if (text === '' || along - half < reached) continue
-    reached = along + half
-    shown++
-    const spot = scene.lying ? { x: sheet.max.x + 9, y: at.y } : { x: at.x, y: sheet.max.y + 14 }
-    drawText(ctx, text, spot.x, spot.y, { ...style, colour: colours.inkSoft, align: scene.lying ? 'left' : 'center' })
-  }
-  return shown === 0 ? 22 : scene.lying ? 52 : 36
-}
-
-function offsetText({ meets, jump, depthOffset }: FaceScene['seams'][number], { unit }: FaceScene): string {
-  if (meets === 'breaks') return jump > 0.05 ? `↕ ${bareLength(jump, unit, 'seam')}` : '≠'
-  return depthOffset === null ? '' : `Δ ${bareLength(depthOffset, unit, 'exact')}`
+/** How far out the chain of columns stands: beyond the offsets. */
+function columnsOff({ lying }: FaceScene, { offsets }: FaceLayout): number {
+  if (offsets.length === 0) return 22
+  return lying ? Math.max(...offsets.map(({ width }) => width)) + 24 : 38
 }

@@ -77,35 +77,54 @@ function finishedOutline(ctx: CanvasRenderingContext2D, { finished }: FaceScene,
   ctx.stroke()
 }
 
-/** Dash-dot through the middle of the finished panel, strong outside the wood and faint upon it, a tick at each end. */
+/**
+ * The middle of the finished panel: a dash-dot line that comes in from each edge, with a tick outside, and a small cross
+ * where the two meet. The figure is left free.
+ */
 function centreLines(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): void {
-  const toScreen = viewTransform<'panel'>(view)
   const sheet = boxOnScreen(view, scene.sheet)
-  const centre = transformPoint(toScreen, point<'panel'>(0, 0))
-  const lettersHere = (x: number, y: number) => layout.letters.some((at) => Math.hypot(at.x - x, at.y - y) < 34)
-  ctx.lineWidth = 1.25
-  ctx.strokeStyle = scene.colours.note
-  const reach = 18
+  const centre = transformPoint(viewTransform<'panel'>(view), point<'panel'>(0, 0))
   for (const across of [true, false]) {
-    const from = across ? sheet.min.y : sheet.min.x
-    const to = across ? sheet.max.y : sheet.max.x
     const at = (along: number) => (across ? { x: centre.x, y: along } : { x: along, y: centre.y })
-    ctx.setLineDash([12, 4, 2, 4])
-    ctx.globalAlpha = 0.55
-    strokeLine(ctx, at(from), at(to))
-    ctx.globalAlpha = 1
-    ctx.setLineDash([])
+    const middle = across ? centre.y : centre.x
     for (const [end, out] of [
-      [from, -1],
-      [to, 1],
+      [across ? sheet.min.y : sheet.min.x, -1],
+      [across ? sheet.max.y : sheet.max.x, 1],
     ] as const) {
-      const tip = at(end + out * reach)
-      if (lettersHere(tip.x, tip.y)) continue
+      const tip = at(end + out * TICK)
+      onWood(ctx, scene, () => {
+        ctx.setLineDash([12, 4, 2, 4])
+        strokeLine(ctx, at(end), at(end - out * Math.min(INWARD, Math.abs(end - middle))))
+        ctx.setLineDash([])
+      })
+      if (
+        layout.plates.some(
+          (plate) =>
+            Math.abs(plate.x - tip.x) < plate.width / 2 + 5 && Math.abs(plate.y - tip.y) < plate.height / 2 + 8,
+        )
+      )
+        continue
+      ctx.lineWidth = 1.5
+      ctx.strokeStyle = scene.colours.note
       strokeLine(ctx, at(end + out * 3), tip)
       const wing = across ? { x: 4, y: 0 } : { x: 0, y: 4 }
       strokeLine(ctx, { x: tip.x - wing.x, y: tip.y - wing.y }, { x: tip.x + wing.x, y: tip.y + wing.y })
     }
+    onWood(ctx, scene, () => strokeLine(ctx, at(middle - 9), at(middle + 9)))
   }
+}
+
+const TICK = 14
+const INWARD = 40
+
+/** A line that shows on dark wood and on light. */
+function onWood(ctx: CanvasRenderingContext2D, { colours }: FaceScene, draw: () => void): void {
+  ctx.lineWidth = 3
+  ctx.strokeStyle = 'rgb(255 255 255 / 0.55)'
+  draw()
+  ctx.lineWidth = 1.25
+  ctx.strokeStyle = colours.dark ? '#5a3ea8' : colours.note
+  draw()
 }
 
 function selectedCell(ctx: CanvasRenderingContext2D, { cells, selected, colours }: FaceScene, view: View): void {

@@ -3,7 +3,7 @@ import { transformPoint } from '../../core/geometry/transform'
 import { bareLength } from '../../core/units/show-length'
 import type { BoardColours, LeafScene, LeafWindow, LeafWood, TakenPiece } from '../board-types'
 import { drawDefect } from '../paint/defects'
-import { drawPlate, plateWidth } from '../paint/marks'
+import { drawPlate, plateWidth, type Plate } from '../paint/marks'
 import { hatch, strokeLine, traceRegion, traceRing } from '../paint/paths'
 import { drawText, textWidth } from '../paint/text'
 import { drawWood } from '../paint/wood'
@@ -44,16 +44,15 @@ export function paintLeaf(ctx: CanvasRenderingContext2D, scene: LeafScene, view:
   ctx.strokeStyle = 'rgb(255 250 240 / 0.55)'
   ctx.stroke()
   ctx.setLineDash([])
-  for (const piece of scene.taken) paintTaken(ctx, piece, view, colours, scene.taken.length)
+  for (const piece of scene.taken) paintTaken(ctx, piece, view, colours)
 }
 
-/** A piece that another part takes: hatched, with its name where there is room for it. */
+/** A piece that another part takes: hatched. */
 export function paintTaken(
   ctx: CanvasRenderingContext2D,
-  { ring, name }: TakenPiece,
+  { ring }: TakenPiece,
   view: View,
   colours: BoardColours,
-  crowd: number,
 ): void {
   const toScreen = viewTransform<'leaf'>(view)
   const box = boxOnScreen(view, boxAround(ring))
@@ -72,15 +71,36 @@ export function paintTaken(
   ctx.lineWidth = 1
   hatch(ctx, box, 10)
   ctx.restore()
-  const words = fitted(name, box.max.x - box.min.x - 8, colours)
-  if (words === '' || box.max.y - box.min.y < (crowd > 1 ? 22 : 18)) return
-  drawPlate(
-    ctx,
-    words,
-    { x: (box.min.x + box.max.x) / 2, y: (box.min.y + box.max.y) / 2, width: plateWidth(words, colours), height: 20 },
-    colours,
-  )
 }
+
+/** The names of the pieces that others take, beside the window and what else is written. */
+function paintTakenNames(ctx: CanvasRenderingContext2D, scene: LeafScene, view: View, plates: readonly Plate[]): void {
+  const window = scene.window && boxOnScreen(view, boxAround(scene.window.rough))
+  const written: Plate[] = [...plates]
+  for (const { ring, name } of scene.taken) {
+    const box = boxOnScreen(view, boxAround(ring))
+    const words = fitted(name, box.max.x - box.min.x - 8, scene.colours)
+    if (words === '' || box.max.y - box.min.y < 14) continue
+    const width = plateWidth(words, scene.colours)
+    const place = [0.5, 0.2, 0.8, 0, 1]
+      .map((share) => ({
+        x: box.min.x + width / 2 + 4 + (box.max.x - box.min.x - width - 8) * share,
+        y: (box.min.y + box.max.y) / 2,
+        width,
+        height: 20,
+      }))
+      .find((plate) => !(window && covers(window, plate)) && !written.some((other) => touch(plate, other)))
+    if (!place) continue
+    written.push(place)
+    drawPlate(ctx, words, place, scene.colours)
+  }
+}
+
+const covers = ({ min, max }: Box<'screen'>, { x, y, width, height }: Plate): boolean =>
+  x + width / 2 > min.x && x - width / 2 < max.x && y + height / 2 > min.y && y - height / 2 < max.y
+
+const touch = (p: Plate, q: Plate): boolean =>
+  Math.abs(p.x - q.x) < (p.width + q.width) / 2 + 2 && Math.abs(p.y - q.y) < (p.height + q.height) / 2 + 2
 
 /** As much of a name as has room, ended by an ellipsis; '' where not even a little has. */
 export function fitted(name: string, width: number, colours: BoardColours): string {
@@ -124,6 +144,13 @@ export function paintWindow(
   size: { width: number },
 ): void {
   const { window, colours } = scene
+  const room = window?.inside ? roomPlates(scene, window, view, size) : []
+  paintTakenNames(
+    ctx,
+    scene,
+    view,
+    room.map(({ plate }) => plate),
+  )
   if (!window) return
   const toScreen = viewTransform<'leaf'>(view)
   paintBand(ctx, window, view)
@@ -148,7 +175,7 @@ export function paintWindow(
   ctx.stroke()
   if (!window.inside) paintOutside(ctx, window, view, colours)
   paintHandle(ctx, transformPoint(toScreen, window.origin), colours)
-  if (window.inside) paintRoom(ctx, scene, window, view, size)
+  for (const { text, plate } of room) drawPlate(ctx, text, plate, colours, true)
 }
 
 function paintBand(ctx: CanvasRenderingContext2D, { band }: LeafWindow, view: View): void {
@@ -191,30 +218,37 @@ function paintHandle(ctx: CanvasRenderingContext2D, { x, y }: { x: number; y: nu
   strokeLine(ctx, { x, y: y - 5 }, { x, y: y + 5 })
 }
 
-function paintRoom(
-  ctx: CanvasRenderingContext2D,
+/** The room in four numbers, each on the side where it is. */
+function roomPlates(
   { unit, colours, wood }: LeafScene,
   { band, room, rough }: LeafWindow,
   view: View,
   { width }: { width: number },
-): void {
-  if (band.length === 0) return
+): readonly { readonly text: string; readonly plate: Plate }[] {
+  if (band.length === 0) return []
   const around = boxOnScreen(view, regionBox(band))
   const window = boxOnScreen(view, boxAround(rough))
   const leaf = boxOnScreen(view, boxAround(wood.outline))
   const say = (length: number) => bareLength(length, unit, 'place')
-  const y = (window.min.y + window.max.y) / 2
-  const plate = (text: string, x: number, at: number) => {
+  const middle = { x: (window.min.x + window.max.x) / 2, y: (window.min.y + window.max.y) / 2 }
+  const sized = (text: string, x: number, y: number) => ({
+    text,
+    plate: { x, y, width: plateWidth(text, colours, true), height: 21 },
+  })
+  const up = sized(`↑ ${say(room.toRight)}`, middle.x, leaf.min.y - 14)
+  const down = sized(`↓ ${say(room.toLeft)}`, middle.x, leaf.max.y + 14)
+  const ends = [
+    { text: `← ${say(room.toNumberedEnd)}`, window: window.min.x, end: around.min.x, way: -1 },
+    { text: `${say(room.toFarEnd)} →`, window: window.max.x, end: around.max.x, way: 1 },
+  ].map(({ text, window: edge, end, way }) => {
     const wide = plateWidth(text, colours, true)
-    const held = Math.min(width - wide / 2 - 2, Math.max(wide / 2 + 2, x))
-    drawPlate(ctx, text, { x: held, y: at, width: wide, height: 21 }, colours, true)
-  }
-  const [left, right] = [`← ${say(room.toNumberedEnd)}`, `${say(room.toFarEnd)} →`]
-  plate(left, besideWindow(plateWidth(left, colours, true), window.min.x, around.min.x), y)
-  plate(right, besideWindow(plateWidth(right, colours, true), window.max.x, around.max.x), y)
-  const x = (window.min.x + window.max.x) / 2
-  plate(`↑ ${say(room.toRight)}`, x, leaf.min.y - 14)
-  plate(`↓ ${say(room.toLeft)}`, x, leaf.max.y + 14)
+    const x = besideWindow(wide, edge, end)
+    // off the leaf, or too small a leaf for words upon it: below, beside the other number
+    if (x - wide / 2 > leaf.min.x && x + wide / 2 < Math.min(leaf.max.x, width) && leaf.max.y - leaf.min.y > 60)
+      return sized(text, x, middle.y)
+    return sized(text, middle.x + way * (down.plate.width / 2 + wide / 2 + 6), down.plate.y)
+  })
+  return [up, down, ...ends]
 }
 
 /** In the middle of the gap between the window and the end of the band where there is room for a plate, else beyond the band. */
@@ -222,6 +256,3 @@ function besideWindow(wide: number, window: number, end: number): number {
   const way = Math.sign(end - window) || (end < window ? -1 : 1)
   return Math.abs(end - window) >= wide + 8 ? (window + end) / 2 : end + way * (wide / 2 + 6)
 }
-
-/** The box of a leaf's outline. */
-export const leafBox = ({ outline }: LeafWood): Box<'leaf'> => boxAround(outline)

@@ -14,8 +14,9 @@ export interface GrainLine {
   readonly maxY: number
 }
 
-const RING_SPACING = 7.5
-const STRONG_EVERY = 4
+/** Between two drawn rings, at the middle of the log; mm. */
+export const RING_SPACING = 5.2
+const STRONG_EVERY = 3
 const STEPS = 44
 
 /**
@@ -29,7 +30,7 @@ export function grainLines({ outline, cut, place }: Pick<LeafWood, 'outline' | '
   const edges = edgeTable(outline, box.min.y, length)
   const crown = cut === 'flat' || cut === 'half round' || cut === 'sawn' || cut === 'rotary'
   const depth = 62 - place * 0.55
-  const taper = (crown ? 105 : 30) / Math.max(length, 1)
+  const taper = (crown ? 86 : 30) / Math.max(length, 1)
   // seen from the heart at 0: the wood reaches from -share to 1 - share of its width
   const heart = crown ? 0.43 : -0.62
   const lines: GrainLine[] = []
@@ -78,7 +79,8 @@ function onLeaf(u: number, y: number, radius: number, { heart, edges, length, to
   const [here, next] = [edges[i]!, edges[Math.min(edges.length - 1, i + 1)]!]
   const left = here.left + (next.left - here.left) * t
   const right = here.right + (next.right - here.right) * t
-  const wander = 5 * Math.sin(y / 230 + 0.7) + 2.2 * Math.sin(y / 83 + radius / 31)
+  const wander =
+    6 * Math.sin(y / 230 + 0.7) + 2.6 * Math.sin(y / 83 + radius / 31) + 1.1 * Math.sin(y / 37 + radius / 9)
   return point(left + (right - left) * heart + u + wander, top + y)
 }
 

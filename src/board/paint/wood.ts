@@ -3,7 +3,7 @@ import { transformPoint, type Transform } from '../../core/geometry/transform'
 import type { Ring } from '../../core/geometry/polygon'
 import { pixelRatio } from '../board-stage'
 import type { BoardColours, LeafPicture, LeafWood } from '../board-types'
-import { grainLines, type GrainLine } from './grain-lines'
+import { grainLines, RING_SPACING, type GrainLine } from './grain-lines'
 import { traceRing } from './paths'
 import { pictureLevel } from './picture-levels'
 
@@ -83,10 +83,10 @@ function drawGrain(ctx: CanvasRenderingContext2D, { wood, toScreen, seen, colour
     ({ minX, maxX, minY, maxY }) => maxX > seen.min.x && minX < seen.max.x && maxY > seen.min.y && minY < seen.max.y,
   )
   // lines closer than they are apart on the screen would only make mud
-  const weak = scale * 7.5 > 2.4
+  const weak = scale * RING_SPACING > 1.6
   for (const strong of weak ? [false, true] : [true]) {
-    ctx.globalAlpha = strong ? 0.85 : 0.42
-    ctx.lineWidth = Math.min(3, Math.max(strong ? 0.9 : 0.6, scale * (strong ? 1.5 : 0.8)))
+    ctx.globalAlpha = strong ? 0.85 : 0.5
+    ctx.lineWidth = Math.min(3, Math.max(strong ? 1 : 0.7, scale * (strong ? 1.7 : 0.9)))
     ctx.beginPath()
     for (const line of inSight) if (line.strong === strong) traceLine(ctx, toScreen, line, seen)
     ctx.stroke()

@@ -7,6 +7,10 @@ import { mountFaceBoard } from '../../../src/board/face/face-board'
 import { faceScene } from '../../../src/board/face/face-scene'
 import { mountLeafBoard } from '../../../src/board/leaf/leaf-board'
 import { leafScene } from '../../../src/board/leaf/leaf-scene'
+import { mountFlitchBoard } from '../../../src/board/flitch/flitch-board'
+import { flitchScene } from '../../../src/board/flitch/flitch-scene'
+import { mountPartsBoard } from '../../../src/board/parts/parts-board'
+import { partsScene } from '../../../src/board/parts/parts-scene'
 import { derive, type DerivedPart } from '../../../src/core/derive'
 import type { Finding } from '../../../src/core/finding'
 import { demoJob } from '../../../src/core/figure/demo-job'
@@ -156,12 +160,39 @@ function show(): void {
     })
     board ??= mountLeafBoard(container, handlers) as Board<never>
     board.update(scene as never)
+  } else if (kind === 'flitch') {
+    const flitch = {
+      ...part.flitch,
+      leaves: part.flitch.leaves.map((leaf) => ({
+        ...leaf,
+        state: leaf.number === 3 ? ('spare' as const) : leaf.number === 2 ? ('set aside' as const) : leaf.state,
+      })),
+      missing: [{ after: 3, count: 2 }],
+    }
+    const chosen = (selected as { kind: string; leaf: number } | null)?.leaf ?? 1
+    board ??= mountFlitchBoard(container, handlers) as Board<never>
+    board.update(
+      flitchScene(flitch, { unit, colours, parts, selected: chosen, ...(shown ? { pictures: shown } : {}) }) as never,
+    )
+  } else if (kind === 'parts') {
+    const chosen = (selected as { kind: string; part: string } | null)?.part ?? 'door-2'
+    board ??= mountPartsBoard(container, handlers) as Board<never>
+    board.update(
+      partsScene(
+        parts.filter(({ part: { id } }) => !['wide', 'four'].includes(id)),
+        { unit, colours, selected: chosen, ...(shown ? { pictures: shown } : {}) },
+      ) as never,
+    )
   }
 }
 
 await document.fonts.load('600 14px "Source Sans 3 Variable"')
 await document.fonts.load('400 14px "Source Sans 3 Variable"')
-if (asked.has('pictures')) paintPictures(derived().part, kind === 'leaf' ? [leafNumber()] : [])
+if (asked.has('pictures'))
+  paintPictures(
+    derived().part,
+    kind === 'face' ? [] : kind === 'leaf' ? [leafNumber()] : Array.from({ length: 24 }, (_, i) => i + 1),
+  )
 show()
 onColoursChange(show)
 Object.assign(window, { board, told, moveWindow, point, ready: true })
