@@ -20,9 +20,10 @@ export const runningCount = ({ width, left, right, usable }: CountDemand): numbe
 export const balanceCountBefore = runningCount
 
 /** Balance: equal finished widths, the outer leaves wider by what they stand over. */
-export function balanceCountAfter({ width, left, right, usable }: CountDemand): number {
+export function balanceCountAfter(demand: CountDemand): number {
+  const { width, left, right, usable } = demand
   if (width + left + right <= usable + 1e-9) return 1
-  return Math.max(2, up(width / (usable - Math.max(left, right))))
+  return width / 2 + Math.max(left, right) <= usable + 1e-9 ? 2 : Math.max(3, innerAndOuter(demand))
 }
 
 /** Centre balance: an even count, each half of the taped sheet in equal widths. */
@@ -30,5 +31,11 @@ export const centreCountBefore = ({ width, left, right, usable }: CountDemand): 
   2 * Math.max(1, up((width / 2 + Math.max(left, right)) / usable))
 
 /** Centre balance: an even count of equal finished widths. */
-export const centreCountAfter = ({ width, left, right, usable }: CountDemand): number =>
-  2 * Math.max(1, up(width / 2 / (usable - Math.max(left, right))))
+export function centreCountAfter(demand: CountDemand): number {
+  const { width, left, right, usable } = demand
+  return width / 2 + Math.max(left, right) <= usable + 1e-9 ? 2 : 2 * Math.max(2, up(innerAndOuter(demand) / 2))
+}
+
+/** Three or more of one finished width: inner ones as they are, outer ones by what they stand over (less, with a lipping). */
+const innerAndOuter = ({ width, left, right, usable }: CountDemand): number =>
+  up(width / (usable - Math.max(0, left, right)))
