@@ -41,7 +41,7 @@ const coreOrder = [
 const outerRooms = {
   core: [],
   documents: ['core'],
-  cli: ['core', 'documents'],
+  cli: ['core', 'documents', 'store'],
   store: ['core', 'documents'],
   workers: ['core', 'documents', 'store'],
   fields: ['core', 'store'],

@@ -1,0 +1,20 @@
+/** A file name for each part: plain letters, digits and dashes; repeated names are numbered. */
+export function fileNames(names: readonly string[]): readonly string[] {
+  const taken = new Set<string>()
+  return names.map((name) => {
+    const plain = plainName(name)
+    let unique = plain
+    for (let n = 2; taken.has(unique); n++) unique = `${plain}-${n}`
+    taken.add(unique)
+    return unique
+  })
+}
+
+const plainName = (name: string): string =>
+  name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60) || 'part'

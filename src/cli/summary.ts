@@ -1,0 +1,109 @@
+import { findingSentence } from '../core/checks/wording'
+import type { DerivedPart } from '../core/derive'
+import { WINDOW, type Piece } from '../core/fit/lay-face'
+import type { Edges } from '../core/geometry/box'
+import type { Point, Space } from '../core/geometry/point'
+import { regionArea, type Region, type Ring } from '../core/geometry/polygon'
+import type { Transform } from '../core/geometry/transform'
+import { leafOutline } from '../core/leaves/bundle'
+import type { SeamReport } from '../core/seams/seam-report'
+import type { LengthUnit } from '../core/units/unit'
+
+/** What was written for a part. */
+export interface WrittenTemplates {
+  readonly file: string
+  readonly picture: string
+  readonly paper: string
+  readonly pages: number
+}
+
+/** Everything about a part as plain numbers: mm, degrees, rings as [[x, y], …]. */
+export function summarisePart(face: DerivedPart, unit: LengthUnit, templates: WrittenTemplates) {
+  const { part, play } = face
+  const { recipe } = part
+  return {
+    name: part.name,
+    match: recipe.pattern === 'strips' ? recipe.match : recipe.pattern,
+    arrangement: recipe.pattern === 'strips' ? recipe.arrangement : null,
+    ...(recipe.pattern === 'radial' ? { radialMatch: recipe.match } : {}),
+    leafCount: face.count,
+    firstLeaf: recipe.firstLeaf,
+    panel: { width: part.width, length: part.length },
+    overhang: edges(part.overhang),
+    core: edges(part.core),
+    cells: face.pieces.map(cellOf),
+    rough: face.pieces.map(({ cell, leaf, roughOnLeaf }) => ({
+      cell: cell.id,
+      leaf: leaf?.number ?? null,
+      polygon: pairs(roughOnLeaf),
+    })),
+    leaves: leavesOf(face),
+    seams: face.seams.map(seamOf),
+    centre: face.centre,
+    finished: { widths: face.plan.columns?.map(({ from, to }) => to - from) ?? null },
+    play: {
+      empty: play.region.length === 0,
+      exact: play.exact,
+      area: regionArea(play.region),
+      polygons: rings(play.region),
+    },
+    findings: face.findings.map((finding) => ({
+      code: finding.code,
+      grade: finding.grade,
+      measured: finding.measured,
+      limit: finding.limit,
+      sentence: findingSentence(finding, unit),
+    })),
+    templates,
+  }
+}
+
+const edges = ({ top, right, bottom, left }: Edges) => [top, right, bottom, left]
+
+const pairs = <S extends Space>(ring: Ring<S>) => ring.map(({ x, y }) => [x, y])
+
+const rings = <S extends Space>(region: Region<S>) => region.map((polygon) => polygon.map(pairs))
+
+const pair = <S extends Space>({ x, y }: Point<S>) => [x, y]
+
+const numbers = ({ a, b, c, d, e, f }: Transform<'leaf', 'panel'>) => [a, b, c, d, e, f]
+
+const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
+  id: cell.id,
+  leaf: leaf?.number ?? null,
+  turnedOver: cell.turn.turnedOver,
+  spun: cell.turn.spun,
+  polygon: pairs(cell.face.ring),
+  placement: numbers(leafToPanel),
+  window: { group: WINDOW, position: pair(place.position), nudge: pair(place.nudge), drift: pair(place.drift) },
+})
+
+/** Each leaf once, however many pieces are taken from it. */
+function leavesOf({ pieces, flitch }: DerivedPart) {
+  const used = new Map(pieces.flatMap((piece) => (piece.leaf ? [[piece.leaf.number, piece]] : [])))
+  return [...used.values()].map(({ leaf, usable }) => ({
+    leaf: leaf!.number,
+    outline: pairs(leafOutline(flitch, leaf!)),
+    usable: rings(usable),
+  }))
+}
+
+const seamOf = ({ letter, kind, edge, finishedLength, meets, depthOffset, jump, sides }: SeamReport) => ({
+  letter,
+  kind,
+  from: pair(edge.a),
+  to: pair(edge.b),
+  length: Math.hypot(edge.b.x - edge.a.x, edge.b.y - edge.a.y),
+  finishedLength,
+  meets,
+  depthOffset,
+  jump,
+  stretches: sides.map((side) => ({
+    from: pair(side.edge.a),
+    to: pair(side.edge.b),
+    left: side.left,
+    right: side.right,
+    meets: side.meets,
+    depthOffset: side.depthOffset,
+  })),
+})

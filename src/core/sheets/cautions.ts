@@ -1,0 +1,5 @@
+/** The usual cautions, each for the step at which it applies. Practice of the trade; no substitute for training. */
+export const CUTTING_CAUTIONS: readonly string[] = [
+  'Every leaf is cut numbered side up, this way up; leaves are turned only when they are laid. Chalk leaf, piece and arrow in the overhang before the cut. Dry-lay before the next run is cut.',
+  'Knife: many light passes, a high or guarded rule, the holding hand off the line: the blade can climb the rule. Saw: thin stock between boards, guard on, no gap under the fence. Dust: extraction and a mask. The maker’s data sheet and local rules come first.',
+]

@@ -1,0 +1,111 @@
+import { arrowHead, arc, circle, closedLine, fill, frame, line, text } from '../drawing/build'
+import type { Item } from '../drawing/drawing'
+import { CAP_HEIGHT, textWidth } from '../drawing/text-width'
+import type { Piece } from '../fit/lay-face'
+import { boxAround, boxCentre, type Box } from '../geometry/box'
+import { point, type Point } from '../geometry/point'
+import type { Edge } from '../geometry/polygon'
+import { transformPoint, type Transform } from '../geometry/transform'
+import type { JudgedFace } from './judged-face'
+
+/** How a face is put on a sheet: where, how large, and how large its writing is there. */
+export interface FaceView {
+  readonly panelToSheet: Transform<'panel', 'sheet'>
+  /** The em of letters and numbers, mm on the sheet. */
+  readonly size: number
+}
+
+/** The three sizes, the cells, the seams with their letters, the centre lines, and each leaf's number the way it lies. */
+export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
+  const onSheet = (p: Point<'panel'>) => transformPoint(view.panelToSheet, p)
+  const box = ({ min, max }: Box<'panel'>): Box<'sheet'> => ({ min: onSheet(min), max: onSheet(max) })
+  return [
+    frame('cut', box(face.sizes.sheet), { dash: [2.5, 1.2] }),
+    ...(isSameBox(face.sizes.core, face.sizes.finished)
+      ? []
+      : [frame('mark', box(face.sizes.core), { dash: [0.8, 0.8] })]),
+    frame('trim', box(face.sizes.finished), { pen: 0.4 }),
+    ...face.seams.flatMap(({ edge }) => seamLine(edge, onSheet)),
+    ...centreLines(box(face.sizes.sheet), onSheet(point(0, 0)), view.size),
+    ...face.seams.flatMap((seam) => seamLetter(seam.letter, seam.edge, onSheet, view.size)),
+    ...face.pieces.flatMap((piece) => leafTag(piece, onSheet, view.size)),
+  ]
+}
+
+const isSameBox = (a: Box<'panel'>, b: Box<'panel'>): boolean =>
+  a.min.x === b.min.x && a.min.y === b.min.y && a.max.x === b.max.x && a.max.y === b.max.y
+
+type ToSheet = (p: Point<'panel'>) => Point<'sheet'>
+
+const seamLine = ({ a, b }: Edge<'panel'>, onSheet: ToSheet): readonly Item[] => [
+  line('seam', [onSheet(a), onSheet(b)]),
+]
+
+function centreLines({ min, max }: Box<'sheet'>, { x, y }: Point<'sheet'>, size: number): readonly Item[] {
+  const out = size * 0.9
+  const dash = { dash: [4, 1, 0.8, 1] }
+  return [
+    line('mark', [point(x, min.y - out), point(x, max.y + out)], dash),
+    line('mark', [point(min.x - out, y), point(max.x + out, y)], dash),
+  ]
+}
+
+/** The letter stands in a ring beyond the end of its seam, outside the wood. */
+function seamLetter(letter: string, { a, b }: Edge<'panel'>, onSheet: ToSheet, size: number): readonly Item[] {
+  const [from, to] = [onSheet(a), onSheet(b)]
+  const isLevel = Math.abs(to.x - from.x) > Math.abs(to.y - from.y)
+  const isRound = Math.hypot(a.x, a.y) < 1e-6
+  // round a centre at the rim, else at the upper or left end
+  const [end, other] = isRound ? [to, from] : isLevel ? [from, to] : from.y < to.y ? [from, to] : [to, from]
+  const length = Math.hypot(end.x - other.x, end.y - other.y)
+  const away = size * 1.9
+  const at = point<'sheet'>(end.x + ((end.x - other.x) / length) * away, end.y + ((end.y - other.y) / length) * away)
+  return [
+    fill('mark', ringOf(at, size * 0.85), '#ffffff'),
+    circle('mark', at, size * 0.85),
+    text(point(at.x, at.y + (size * CAP_HEIGHT) / 2), letter, { size, weight: 'bold', anchor: 'middle' }),
+  ]
+}
+
+const ringOf = ({ x, y }: Point<'sheet'>, radius: number): Point<'sheet'>[] =>
+  Array.from({ length: 24 }, (_, i) =>
+    point<'sheet'>(x + Math.cos((i * Math.PI) / 12) * radius, y + Math.sin((i * Math.PI) / 12) * radius),
+  )
+
+/** White with its numbered side up; black, with a turning arrow, when it is turned over. */
+function leafTag(piece: Piece, onSheet: ToSheet, size: number): readonly Item[] {
+  const at = onSheet(tagPlace(piece))
+  const number = piece.leaf ? String(piece.leaf.number) : '?'
+  const over = piece.cell.turn.turnedOver
+  const width = textWidth(number, size * 1.2, 'bold') + size * (over ? 2.1 : 1)
+  const box: Box<'sheet'> = {
+    min: point(at.x - width / 2, at.y - size * 0.9),
+    max: point(at.x + width / 2, at.y + size * 0.9),
+  }
+  const ring = [box.min, point<'sheet'>(box.max.x, box.min.y), box.max, point<'sheet'>(box.min.x, box.max.y)]
+  const words = text(point(over ? at.x - size * 0.55 : at.x, at.y + size * 1.2 * CAP_HEIGHT * 0.5), number, {
+    size: size * 1.2,
+    weight: 'bold',
+    anchor: 'middle',
+    colour: over ? '#ffffff' : null,
+  })
+  if (!over) return [fill('mark', ring, '#ffffff'), closedLine('mark', ring), words]
+  const hook = point<'sheet'>(box.max.x - size * 0.75, at.y + size * 0.1)
+  return [
+    fill('mark', ring),
+    words,
+    arc('mark', hook, size * 0.38, Math.PI, 2 * Math.PI, { pen: 0.3, colour: '#ffffff' }),
+    arrowHead('mark', point(hook.x + size * 0.38, hook.y + size * 0.4), Math.PI / 2, size * 0.45, '#ffffff'),
+  ]
+}
+
+/** In the middle of the cell; in a wedge farther out, where there is room. */
+function tagPlace({ cell }: Piece): Point<'panel'> {
+  const middle = boxCentre(boxAround(cell.face.ring))
+  if (cell.turn.spun !== null) return middle
+  const [x, y] = [
+    cell.face.ring.reduce((sum, p) => sum + p.x, 0) / cell.face.ring.length,
+    cell.face.ring.reduce((sum, p) => sum + p.y, 0) / cell.face.ring.length,
+  ]
+  return point(x * 1.1, y * 1.1)
+}

@@ -1,0 +1,9 @@
+import type { LaidFace } from '../fit/lay-face'
+import type { Centre } from '../seams/centring'
+import type { SeamReport } from '../seams/seam-report'
+
+/** A face with its seams, as the sheets draw it. */
+export interface JudgedFace extends LaidFace {
+  readonly seams: readonly SeamReport[]
+  readonly centre: Centre
+}

@@ -1,0 +1,23 @@
+import type { SheetSet } from '../drawing/sheet-set'
+import { windowTemplates } from '../templates/window-template'
+import type { LengthUnit } from '../units/unit'
+import { drawLeafPlaces } from './draw-leaf-places'
+import { drawSeamMap } from './draw-seam-map'
+import { drawWindowTemplate } from './draw-window-template'
+import type { JudgedFace } from './judged-face'
+
+/** What is printed to cut one part: the seam map, where to cut on each leaf, and a full-scale template for each shape. */
+export function partSheets(face: JudgedFace, unit: LengthUnit): SheetSet {
+  return {
+    title: face.part.name,
+    sheets: [
+      { kind: 'page', title: 'Seam map', draw: (page) => drawSeamMap(face, unit, page) },
+      { kind: 'page', title: 'Where to cut', draw: (page) => drawLeafPlaces(face, unit, page) },
+      ...windowTemplates(face).map((template) => ({
+        kind: 'full scale' as const,
+        title: `Template ${template.name}`,
+        drawing: drawWindowTemplate(face, template, unit),
+      })),
+    ],
+  }
+}

@@ -1,0 +1,56 @@
+import type { EdgeTag } from '../faces/cells'
+import type { LaidFace, Piece } from '../fit/lay-face'
+import { shapeOf } from '../fit/play'
+import { boxAround, boxHeight, boxWidth } from '../geometry/box'
+import type { Ring } from '../geometry/polygon'
+
+/** One shape to cut: the pieces that have it, in the order of the run. Leaf orientation, numbered side up. */
+export interface WindowTemplate {
+  /** `1`, `2` … within the part; a part with one template has `1`. */
+  readonly name: string
+  /** What is cut on the leaf, jointing allowance included. */
+  readonly rough: Ring<'window'>
+  /** The piece as it lies in the taped sheet, its edges tagged. */
+  readonly window: Ring<'window'>
+  readonly tags: readonly EdgeTag[]
+  readonly pieces: readonly Piece[]
+  /** Whether it is a rectangle, to be set out by rule, stop and square. */
+  readonly straight: boolean
+}
+
+/** The templates of a face, one for each shape, those for most leaves first. */
+export function windowTemplates(face: LaidFace): readonly WindowTemplate[] {
+  const groups = new Map<string, Piece[]>()
+  const inRun = [...face.pieces].sort((p, q) => p.cell.rank - q.cell.rank)
+  for (const piece of inRun) {
+    const shape = `${shapeOf(piece.rough)} / ${shapeOf(piece.cell.window.ring)}`
+    groups.set(shape, [...(groups.get(shape) ?? []), piece])
+  }
+  return [...groups.values()]
+    .sort((p, q) => q.length - p.length)
+    .map((pieces, i) => {
+      const [first] = pieces as [Piece, ...Piece[]]
+      return {
+        name: String(i + 1),
+        rough: first.rough,
+        window: first.cell.window.ring,
+        tags: first.cell.window.tags,
+        pieces,
+        straight: isRectangle(first.rough),
+      }
+    })
+}
+
+/** What is crosscut and ripped for a straight piece. */
+export const roughSize = ({ rough }: WindowTemplate): { readonly width: number; readonly length: number } => {
+  const box = boxAround(rough)
+  return { width: boxWidth(box), length: boxHeight(box) }
+}
+
+const isRectangle = (ring: Ring<'window'>): boolean => {
+  const { min, max } = boxAround(ring)
+  const onCorner = ({ x, y }: { x: number; y: number }) =>
+    (Math.abs(x - min.x) < 1e-3 || Math.abs(x - max.x) < 1e-3) &&
+    (Math.abs(y - min.y) < 1e-3 || Math.abs(y - max.y) < 1e-3)
+  return ring.length === 4 && ring.every(onCorner)
+}

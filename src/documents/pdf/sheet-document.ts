@@ -1,0 +1,64 @@
+import { printedTiles, type TilingRefusal } from '../../core/drawing/tiling'
+import type { Sheet, SheetSet } from '../../core/drawing/sheet-set'
+import { ok, type Result } from '../../core/result'
+import { pageOn, type Paper } from '../paper'
+import { UNCORRECTED, type Correction } from './correction'
+import type { PdfPage } from './pdf-document'
+import { tiledPages, tileOnPaper, type TilePaperRefusal } from './tiled-pages'
+
+export interface SheetPages {
+  readonly pages: readonly PdfPage[]
+  /** How many pages each sheet of the set takes, in its order. */
+  readonly counts: readonly number[]
+}
+
+/** The pages of a set on a paper: sheets laid out to fit stand upright, full-scale ones are tiled. */
+export function sheetPages(
+  set: SheetSet,
+  paper: Paper,
+  correction: Correction = UNCORRECTED,
+): Result<SheetPages, TilePaperRefusal | TilingRefusal> {
+  const pages: PdfPage[] = []
+  const counts: number[] = []
+  for (const sheet of set.sheets) {
+    const made = sheet.kind === 'page' ? ok(laidOut(sheet, paper)) : fullScale(sheet, set.title, paper, correction)
+    if (!made.ok) return made
+    counts.push(made.value.length)
+    pages.push(...made.value)
+  }
+  return ok({ pages, counts })
+}
+
+function laidOut(sheet: Extract<Sheet, { kind: 'page' }>, paper: Paper): readonly PdfPage[] {
+  const { width, height } = pageOn(paper, { width: 190, height: 277 }, 20)
+  const [across, along] = [Math.min(width, height), Math.max(width, height)]
+  return sheet.draw({ width: across, height: along }).map((items, i, all) => ({
+    width: across,
+    height: along,
+    label: all.length > 1 ? `${sheet.title} ${i + 1}` : sheet.title,
+    bookmark: i === 0 ? sheet.title : null,
+    items,
+  }))
+}
+
+function fullScale(
+  sheet: Extract<Sheet, { kind: 'full scale' }>,
+  title: string,
+  paper: Paper,
+  correction: Correction,
+): Result<readonly PdfPage[], TilePaperRefusal> {
+  const tiling = tileOnPaper(sheet.drawing, paper, { correction })
+  if (!tiling.ok) return tiling
+  const pages = tiledPages(sheet.drawing, tiling.value, paper, {
+    title: `${title}: ${sheet.title}`,
+    checkBar: true,
+    correction,
+  })
+  return ok(
+    pages.map((page, i) => ({
+      ...page,
+      label: printedTiles(tiling.value) > 1 ? `${sheet.title} ${page.label}` : sheet.title,
+      bookmark: i === 0 ? sheet.title : null,
+    })),
+  )
+}
