@@ -36,6 +36,24 @@ test('a flitch of 24 leaves is made from one line, and undone in one step', asyn
   await expect(page.getByRole('group', { name: 'Flitches of this job' })).toHaveCount(0)
 })
 
+test('a job of one’s own begins with leaves, by the keyboard alone', async ({ page }) => {
+  await openFlitch(page)
+  await page.getByText('Job', { exact: true }).click()
+  await page.getByRole('button', { name: 'New job with my own leaves' }).click()
+  await expect(page.getByRole('heading', { name: 'Begin with your own leaves' })).toBeVisible()
+  await expect(page.getByLabel('Name', { exact: true })).toBeFocused()
+  await page.keyboard.type('Pear')
+  await page.keyboard.press('Tab')
+  await page.keyboard.press('Tab')
+  await page.keyboard.type('12 leaves, 1200 x 150 from 5')
+  await page.keyboard.press('Tab')
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('heading', { name: '12 leaves (mm)' })).toBeFocused()
+  await expect(rows(page).first()).toHaveText('5')
+  await undo(page).click()
+  await expect(page.getByRole('heading', { name: 'Begin with your own leaves' })).toBeVisible()
+})
+
 test('a pasted table says which line is wrong, keeps the text, and is taken once mended', async ({ page }) => {
   await openFlitch(page)
   await makeFlitch(page, 'Ash', '1\t2440\t200\n2\t2440\tabc\n3\t2440\t198')
