@@ -1,0 +1,152 @@
+import type { Edges, Side } from '../geometry/box'
+import { showLength } from '../units/show-length'
+import type { LengthUnit } from '../units/unit'
+import type { EdgeWork } from './pressing'
+import { practice } from './provenance'
+
+/** What the edges do to the core; each edge measured from the finished panel, positive outside. */
+export interface EdgeEffect {
+  /** Where the bare board is cut before anything is glued to it. */
+  readonly board: Edges
+  /** Where the core goes into the press, lippings put on before counted in. */
+  readonly pressed: Edges
+  /** Where the faced panel is sawn after pressing, before what comes last. */
+  readonly sawn: Edges
+}
+
+const SIDES: readonly Side[] = ['top', 'right', 'bottom', 'left']
+
+const forSides = (of: (side: Side) => number): Edges =>
+  Object.fromEntries(SIDES.map((side) => [side, of(side)])) as Record<Side, number>
+
+/** Room to saw the faced panel true after pressing, for an edge that is not finished in the press (common practice). */
+export const SAWN_AFTER = practice(6)
+
+const ofThickness = (work: EdgeWork): number => (work.edge === 'bare' ? 0 : work.thickness)
+
+/** Put on after the face, outside the sawn panel. */
+const comesLast = (work: EdgeWork): boolean => work.edge === 'lipped after' || work.edge === 'edge veneer last'
+
+/** Put on the core before the face, which covers it. */
+const comesFirst = (work: EdgeWork): boolean => work.edge === 'lipped before' || work.edge === 'edge veneer first'
+
+/**
+ * An edge put on first must end up where the panel does, so nothing can be sawn off it afterwards but what its lipping
+ * has to spare; one put on last leaves the core as much smaller. `oversize` is what is sawn off the other edges.
+ */
+export function edgeEffect(edges: Readonly<Record<Side, EdgeWork>>, oversize = SAWN_AFTER.value): EdgeEffect {
+  const sawn = forSides((side) => (comesLast(edges[side]) ? -ofThickness(edges[side]) : 0))
+  // veneer on the edge is too thin to be trued after pressing; a lipping is glued on up to half as thick again and trued
+  const spare = (work: EdgeWork): number =>
+    work.edge === 'edge veneer first'
+      ? 0
+      : work.edge === 'lipped before'
+        ? Math.min(oversize, work.thickness / 2)
+        : oversize
+  const pressed = forSides((side) => sawn[side] + spare(edges[side]))
+  const board = forSides((side) => (comesFirst(edges[side]) ? -ofThickness(edges[side]) : pressed[side]))
+  return { board, pressed, sawn }
+}
+
+/** A panel's size with its edges moved. */
+export const sizeWith = (panel: { width: number; length: number }, by: Edges): { width: number; length: number } => ({
+  width: panel.width + by.left + by.right,
+  length: panel.length + by.top + by.bottom,
+})
+
+/** How thick a lipping put on first must be before it is sawn true: its share of the finished edge and what comes off. */
+export const lippingBefore = (
+  work: Extract<EdgeWork, { edge: 'lipped before' }>,
+  effect: EdgeEffect,
+  side: Side,
+): number => work.thickness + effect.pressed[side]
+
+/** The core's size in a sentence. */
+export function coreSentence(
+  panel: { width: number; length: number },
+  edges: Readonly<Record<Side, EdgeWork>>,
+  oversize: number,
+  unit: LengthUnit,
+): string {
+  const effect = edgeEffect(edges, oversize)
+  const say = (by: Edges): string => {
+    const size = sizeWith(panel, by)
+    return `${showLength(size.width, unit, 'exact')} x ${showLength(size.length, unit, 'exact')}`
+  }
+  const pressed =
+    say(effect.board) === say(effect.pressed)
+      ? ''
+      : ` With what is glued to its edges it goes into the press at ${say(effect.pressed)}.`
+  const sawn =
+    say(effect.sawn) === say({ top: 0, right: 0, bottom: 0, left: 0 })
+      ? ''
+      : ` After pressing saw it to ${say(effect.sawn)}; what comes on last makes it ${say({ top: 0, right: 0, bottom: 0, left: 0 })}.`
+  return `Cut the board ${say(effect.board)}.${pressed}${sawn}`
+}
+
+/** The order of work at the edges: what is put on before the press, and what after. */
+export function edgeOrder(edges: Readonly<Record<Side, EdgeWork>>): string[] {
+  const names = (kind: EdgeWork['edge']): string =>
+    SIDES.filter((side) => edges[side].edge === kind)
+      .map((side) => NAMES[side])
+      .join(', ')
+  const step = (kind: EdgeWork['edge'], words: (at: string) => string): string[] =>
+    names(kind) === '' ? [] : [words(names(kind))]
+  return [
+    ...step('edge veneer first', (at) => `Veneer the core’s edges (${at}) and flush them with both sides.`),
+    ...step(
+      'lipped before',
+      (at) =>
+        `Glue lippings to the core (${at}), let them dry through, and flush both sides: a lipping that shrinks later shows as a line in the face.`,
+    ),
+    'Press face and back.',
+    'Saw to size from the centre seam.',
+    ...step(
+      'lipped after',
+      (at) => `Glue lippings to the faced panel (${at}) and flush them without sanding through the face.`,
+    ),
+    ...step(
+      'edge veneer last',
+      (at) => `Veneer the edges (${at}) with strips from the same leaves, so that the face’s edge is covered.`,
+    ),
+  ]
+}
+
+const NAMES: Readonly<Record<Side, string>> = {
+  top: 'upper end',
+  right: 'right side',
+  bottom: 'lower end',
+  left: 'left side',
+}
+
+/** Strips of edge veneer: how wide each is cut, how many leaves-widths they take. */
+export interface EdgeStrips {
+  readonly count: number
+  /** As cut: the edge's thickness and a margin on both sides. */
+  readonly width: number
+  readonly lengths: readonly number[]
+  /** Strips side by side out of one usable width. */
+  readonly perLeaf: number
+  readonly leaves: number
+}
+
+export const STRIP_MARGIN = practice(3)
+
+/**
+ * Strips for the edges that are veneered, from leaves of this usable width and length; a strip longer than the leaf is
+ * pieced from several. Null when a strip is wider than a leaf or no edge is veneered.
+ */
+export function edgeStrips(
+  panel: { width: number; length: number; thickness: number },
+  edges: Readonly<Record<Side, EdgeWork>>,
+  leaf: { width: number; length: number },
+): EdgeStrips | null {
+  const width = panel.thickness + 2 * STRIP_MARGIN.value
+  const perLeaf = Math.floor(leaf.width / width + 1e-9)
+  const lengths = SIDES.filter((side) => edges[side].edge.startsWith('edge veneer')).map(
+    (side) => (side === 'top' || side === 'bottom' ? panel.width : panel.length) + 2 * STRIP_MARGIN.value,
+  )
+  if (lengths.length === 0 || perLeaf === 0) return null
+  const count = lengths.reduce((sum, length) => sum + Math.ceil(length / leaf.length - 1e-9), 0)
+  return { count, width, lengths, perLeaf, leaves: Math.ceil(count / perLeaf) }
+}
