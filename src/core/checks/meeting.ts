@@ -1,13 +1,21 @@
 import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
+import type { Recipe } from '../patterns/recipe'
 import type { SeamReport } from '../seams/seam-report'
 
 /** Whether the figure does at every seam what the match promises. */
 export function checkMeeting(face: LaidFace, seams: readonly SeamReport[]): readonly Finding[] {
   if (seams.length === 0 || face.pieces.some(({ leaf }) => leaf === null)) return []
-  const promised = face.part.recipe.pattern === 'four-way' || face.part.recipe.match === 'book' ? 'mirrors' : 'repeats'
+  const promised = promisedBy(face.part.recipe)
+  if (!promised) return []
   const broken = seams.filter(({ meets }) => meets !== promised)
   return broken.length === 0 ? [allMeet(face, seams, promised)] : broken.map((seam) => breaks(face, seam, promised))
+}
+
+/** A slipped sunburst promises nothing: each wedge shows the same figure, but grain runs against grain at its seams. */
+function promisedBy(recipe: Recipe): 'mirrors' | 'repeats' | null {
+  if (recipe.pattern === 'four-way' || recipe.match === 'book') return 'mirrors'
+  return recipe.pattern === 'strips' ? 'repeats' : null
 }
 
 const allMeet = (face: LaidFace, seams: readonly SeamReport[], promised: string): Finding => ({

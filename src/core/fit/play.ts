@@ -1,3 +1,4 @@
+import { boxAround, boxCentre, boxHeight } from '../geometry/box'
 import { intersect, intersectAll } from '../geometry/clip'
 import { innerFit, innerFitExact } from '../geometry/inner-fit'
 import { movedOut } from '../geometry/offset'
@@ -104,13 +105,7 @@ export const firstPosition = (play: Play): Point<'leaf'> | null => farthestInsid
 /** The least by which all pieces would have to shrink on every edge to fit, and where they then would; null if the wood is too small for anything. */
 export function leastShortfall(groups: readonly Group[]): { readonly by: number; readonly at: Point<'leaf'> } | null {
   const playAt = (by: number): Region<'leaf'> | null => {
-    const fits = groups.map(({ rough, usable }) => {
-      const smaller = movedOut(
-        rough,
-        rough.map(() => -by),
-      )
-      return smaller ? fitOf(smaller, usable) : usable
-    })
+    const fits = groups.map(({ rough, usable }) => fitOf(drawnIn(rough, by), usable))
     const region = fits.reduce<Region<'leaf'>>(
       (all, fit) => (all.length && fit.length ? intersect(all, fit) : []),
       fits[0] ?? [],
@@ -129,4 +124,17 @@ export function leastShortfall(groups: readonly Group[]): { readonly by: number;
   }
   const at = farthestInside(playAt(works)!)?.at
   return at ? { by: works, at } : null
+}
+
+/** A piece with every edge drawn in; when that is more than half its width, its middle line goes on getting shorter. */
+function drawnIn(rough: Ring<'window'>, by: number): Ring<'window'> {
+  const smaller = movedOut(
+    rough,
+    rough.map(() => -by),
+  )
+  if (smaller) return smaller
+  const box = boxAround(rough)
+  const { x, y } = boxCentre(box)
+  const half = Math.max(0, boxHeight(box) / 2 - by)
+  return half > 0 ? [point(x, y - half), point(x, y + half)] : [point(x, y)]
 }

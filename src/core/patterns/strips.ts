@@ -95,7 +95,9 @@ function balanceCentres(
 ): readonly number[] {
   const count = overs.length
   const middle = (i: number) => {
-    if (recipe.match === 'slip' && recipe.equal === 'before trimming') return (borders[i]! + borders[i + 1]!) / 2
+    // slipped pieces lie over each other as they were taped; where no column is an inner one, by what stays of them
+    if (recipe.match === 'slip' && recipe.equal === 'before trimming' && count > 2)
+      return (borders[i]! + borders[i + 1]!) / 2
     if (recipe.equal === 'after trimming') return -sizes.width / 2 + ((i + 0.5) * sizes.width) / count
     const { from, to } = finishedColumn(sizes, borders, i)
     return (from + to) / 2
