@@ -1,13 +1,15 @@
-import { boxAround, boxCentre, boxHeight, boxRing, boxWidth } from '../../core/geometry/box'
+import { boxRing } from '../../core/geometry/box'
+import { point } from '../../core/geometry/point'
+import { ringCentroid } from '../../core/geometry/pole'
+import { ringCovers } from '../../core/geometry/polygon'
 import { transformPoint } from '../../core/geometry/transform'
-import { bareLength, showLength } from '../../core/units/show-length'
 import type { PartsScene } from '../board-types'
 import { paintCell, paintSeamLines } from '../face/paint-cells'
-import { drawTag, tagSize } from '../paint/marks'
+import { drawTag, tagSize, type Tag } from '../paint/marks'
 import { traceRing } from '../paint/paths'
 import { drawText, NORMAL, SMALL } from '../paint/text'
 import { viewTransform } from '../view'
-import type { PlacedPart } from './parts-layout'
+import { partWords, type PlacedPart } from './parts-layout'
 
 const TAG = 19
 
@@ -41,8 +43,7 @@ export function paintPart(
   const [x, y] = [placed.x + placed.width / 2, placed.y + placed.height]
   const name = { font: colours.font, colour: colours.ink, size: NORMAL, bold: true, align: 'center' } as const
   drawText(ctx, part.name, x, y + 16, name)
-  const size = `${bareLength(boxWidth(part.finished), unit, 'whole')} × ${showLength(boxHeight(part.finished), unit, 'whole')}`
-  drawText(ctx, part.remark === '' ? size : `${size}, ${part.remark}`, x, y + 34, {
+  drawText(ctx, partWords(part, unit), x, y + 34, {
     font: colours.font,
     colour: colours.inkSoft,
     size: SMALL,
@@ -50,19 +51,18 @@ export function paintPart(
   })
 }
 
-/** Small tags in the cells that have room for one. */
+/** Small tags, where every cell has room for its own: half the numbers of a face would say less than none. */
 function paintNumbers(ctx: CanvasRenderingContext2D, { part, view }: PlacedPart, colours: PartsScene['colours']): void {
   const toScreen = viewTransform<'panel'>(view)
-  for (const { leaf, ring, turnedOver } of part.cells) {
-    if (leaf === null) continue
-    const box = boxAround(ring.map((p) => transformPoint(toScreen, p)))
+  const tags = part.cells.flatMap(({ leaf, ring, turnedOver }): readonly (Tag & { fits: boolean })[] => {
+    if (leaf === null) return []
+    const outline = ring.map((p) => transformPoint(toScreen, p))
+    const { x, y } = ringCentroid(outline)
     const size = tagSize(leaf, turnedOver, TAG, colours)
-    if (boxWidth(box) < size.width + 6 || boxHeight(box) < size.height + 6) continue
-    const middle = ring.reduce((sum, p) => ({ x: sum.x + p.x / ring.length, y: sum.y + p.y / ring.length }), {
-      x: 0,
-      y: 0,
-    })
-    const at = ring.length > 4 || ring.length === 3 ? transformPoint(toScreen, middle) : boxCentre(box)
-    drawTag(ctx, { ...size, x: at.x, y: at.y, number: leaf, turnedOver }, colours, false)
-  }
+    const corners = [-1, 1].flatMap((i) =>
+      [-1, 1].map((j) => point<'screen'>(x + (i * size.width) / 2, y + (j * size.height) / 2)),
+    )
+    return [{ ...size, x, y, number: leaf, turnedOver, fits: corners.every((p) => ringCovers(outline, p)) }]
+  })
+  if (tags.every(({ fits }) => fits)) for (const tag of tags) drawTag(ctx, tag, colours, false)
 }

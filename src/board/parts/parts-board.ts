@@ -6,7 +6,7 @@ import { pan } from '../gestures/pan'
 import { followPointers } from '../gestures/pointers'
 import { beginFrame, wantsFrame } from '../paint/picture-levels'
 import { paintPart } from './paint-part'
-import { placeParts, WORDS } from './parts-layout'
+import { partsHeight, placeParts, WORDS } from './parts-layout'
 
 /** The board on which all parts stand side by side at one scale. */
 export function mountPartsBoard(container: HTMLDivElement, handlers: PartsHandlers = {}): Board<PartsScene> {
@@ -45,7 +45,10 @@ export function mountPartsBoard(container: HTMLDivElement, handlers: PartsHandle
     },
     onWheel: (at, event) => {
       event.preventDefault()
-      camera.zoomAt(at, wheelFactor(event))
+      // where not all rows can be seen the wheel goes along them
+      const over = scene && partsHeight(scene, stage.size()) > stage.size().height + 1
+      if (over && !event.ctrlKey) camera.panBy(-event.deltaX, -event.deltaY)
+      else camera.zoomAt(at, wheelFactor(event))
     },
   })
   container.style.touchAction = 'none'

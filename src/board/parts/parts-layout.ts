@@ -1,6 +1,9 @@
 import { boxCentre, boxHeight, boxWidth } from '../../core/geometry/box'
 import { transformPoint } from '../../core/geometry/transform'
+import { bareLength, showLength } from '../../core/units/show-length'
+import type { LengthUnit } from '../../core/units/unit'
 import type { PartFace, PartsScene } from '../board-types'
+import { NORMAL, SMALL, textWidth } from '../paint/text'
 import { viewTransform, type Size, type View } from '../view'
 
 /** A part in its place on the board. */
@@ -16,7 +19,6 @@ export interface PlacedPart {
 const GAP = 26
 /** Two lines of words under each part. */
 export const WORDS = 42
-const LEAST_WIDTH = 96
 
 const sizeOf = ({ finished, lying }: PartFace): Size => {
   const [across, along] = [boxWidth(finished), boxHeight(finished)]
@@ -29,13 +31,26 @@ interface Shelf {
   height: number
 }
 
+/** Width of the words under a part, px. */
+const wordsWidth = (part: PartFace, { colours, unit }: PartsScene): number =>
+  Math.max(
+    textWidth(part.name, { font: colours.font, size: NORMAL, bold: true }),
+    textWidth(partWords(part, unit), { font: colours.font, size: SMALL }),
+  )
+
+/** Size and remark, as they stand under the name. */
+export function partWords({ finished, remark }: PartFace, unit: LengthUnit): string {
+  const size = `${bareLength(boxWidth(finished), unit, 'whole')} × ${showLength(boxHeight(finished), unit, 'whole')}`
+  return remark === '' ? size : `${size}, ${remark}`
+}
+
 /** Parts in rows, each row as wide as the board allows; the feet of a row stand on one line. */
-function shelves({ parts }: PartsScene, scale: number, width: number): Shelf[] {
+function shelves(scene: PartsScene, scale: number, width: number): Shelf[] {
   const rows: Shelf[] = []
-  for (const part of parts) {
+  for (const part of scene.parts) {
     const size = sizeOf(part)
     const [wide, high] = [size.width * scale, size.height * scale]
-    const taken = Math.max(wide, LEAST_WIDTH)
+    const taken = Math.max(wide, wordsWidth(part, scene))
     const last = rows.at(-1)
     const row = last && last.width + GAP + taken <= width - 2 * GAP ? last : { parts: [], width: -GAP, height: 0 }
     if (row !== last) rows.push(row)
@@ -48,7 +63,10 @@ function shelves({ parts }: PartsScene, scale: number, width: number): Shelf[] {
 
 const heightOf = (rows: readonly Shelf[]): number => rows.reduce((sum, { height }) => sum + height + WORDS + GAP, GAP)
 
-/** The largest scale, px a mm, at which all parts fit on a board. */
+/** The largest part is shown at least this share of the board wide, even if one then has to move along the rows. */
+const LEAST_SHARE = 0.42
+
+/** The largest scale, px a mm, at which all parts fit on a board, or at which the largest can still be made out. */
 export function partsScale(scene: PartsScene, { width, height }: Size): number {
   let [fits, fails] = [0.005, 3]
   for (let i = 0; i < 26; i++) {
@@ -57,8 +75,13 @@ export function partsScale(scene: PartsScene, { width, height }: Size): number {
     if (heightOf(rows) <= height && rows.every((row) => row.width <= width - 2 * GAP)) fits = middle
     else fails = middle
   }
-  return fits
+  const longest = Math.max(1, ...scene.parts.map(sizeOf).map((size) => Math.max(size.width, size.height)))
+  return Math.max(fits, Math.min(LEAST_SHARE * width, 400) / longest)
 }
+
+/** How high everything is at the scale it has, px. */
+export const partsHeight = (scene: PartsScene, size: Size): number =>
+  heightOf(shelves(scene, partsScale(scene, size), size.width))
 
 /** Where each part stands, seen at a view whose scale is 1 when everything fits. */
 export function placeParts(scene: PartsScene, size: Size, view: View): readonly PlacedPart[] {
