@@ -62,3 +62,9 @@ export class Figures {
     this.pictures = new Map(this.pictures).set(leaf, { bitmap, pxPerMm, origin: min })
   }
 }
+
+/** The pictures of a flitch's leaves, as an option of a scene; none for leaves that are not painted. */
+export const picturesFor = (
+  { pictures }: Figures,
+  flitch: FlitchId,
+): { readonly pictures?: ReadonlyMap<number, LeafFigure> } => (flitch === PAINTED_FLITCH ? { pictures } : {})

@@ -55,7 +55,7 @@ export function faceDimensions(
       from: at(sheet.min.x, finished.min.y),
       to: at(sheet.min.x, finished.max.y),
       words: showLength(part.length, unit, 'seam'),
-      offset: size * 3,
+      offset: size * 4,
     }),
   ]
   const columns = (plan.columns ?? []).filter(({ from, to }) => to > from)

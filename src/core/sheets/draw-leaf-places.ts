@@ -9,7 +9,7 @@ import { bareLength, showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
 import { CUTTING_CAUTIONS } from './cautions'
 import type { JudgedFace } from './judged-face'
-import { leavesInWords, turnInWords } from './leaf-words'
+import { turnInWords } from './leaf-words'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
 import { recipeSentence } from './recipe-sentence'
 
@@ -67,7 +67,7 @@ function templateTitle(template: WindowTemplate, unit: LengthUnit, page: PageSiz
   return {
     items: [
       text(point(PAGE_ROOM, y + 6), words, { size: 6, weight: 'bold' }),
-      text(point(page.width - PAGE_ROOM, y + 6), `${how}, ${leavesInWords(template.pieces).split(' ')[0]!} below`, {
+      text(point(page.width - PAGE_ROOM, y + 6), how, {
         size: 4,
         anchor: 'end',
       }),

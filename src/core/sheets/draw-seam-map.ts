@@ -112,10 +112,10 @@ function seamCells({ part }: JudgedFace, seam: SeamReport, unit: LengthUnit, isN
 }
 
 function seamPlace(width: number, a: { x: number; y: number }, b: { x: number; y: number }, unit: LengthUnit): string {
-  if (Math.abs(a.x - b.x) < 0.01)
+  const isRound = Math.hypot(a.x, a.y) < 0.01
+  if (Math.abs(a.x - b.x) < 0.01 && !isRound)
     return `${bareLength(a.x + width / 2, unit, 'seam')} / ${bareLength(Math.abs(a.x), unit, 'seam')}${a.x < -0.25 ? ' left' : a.x > 0.25 ? ' right' : ''}`
-  if (Math.abs(a.y - b.y) < 0.01 && Math.hypot(a.x, a.y) > 0.01)
-    return `across, ${showLength(Math.abs(a.y), unit, 'seam')} off`
+  if (Math.abs(a.y - b.y) < 0.01 && !isRound) return `across, ${showLength(Math.abs(a.y), unit, 'seam')} off`
   const degrees = ((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI + 360) % 360
   return `${Math.round(degrees * 10) / 10}°`
 }

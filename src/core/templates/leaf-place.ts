@@ -35,8 +35,8 @@ export function leafPlace(flitch: Flitch, piece: Piece): LeafPlace {
     near: box.min.y - from,
     far: box.max.y - from,
     rest: to - box.max.y,
-    atNear: acrossAt(outline, box, box.min.y),
-    atFar: acrossAt(outline, box, box.max.y),
+    atNear: acrossAt(outline, piece.roughOnLeaf, box.min.y),
+    atFar: acrossAt(outline, piece.roughOnLeaf, box.max.y),
   }
 }
 
@@ -51,7 +51,9 @@ function alongAt(outline: Ring<'leaf'>, { min, max }: Box<'leaf'>): { from: numb
   }
 }
 
-function acrossAt(outline: Ring<'leaf'>, { min, max }: Box<'leaf'>, y: number): AcrossAt {
+/** From the wild edges to what the piece has at this height: a straight end, or the tip of a wedge. */
+function acrossAt(outline: Ring<'leaf'>, rough: Ring<'leaf'>, y: number): AcrossAt {
+  const { min, max } = boxAround(rough.filter((p) => Math.abs(p.y - y) < 0.01))
   const leaf = boxAround(outline)
   // where the piece reaches past the leaf, the nearest place on the leaf is measured
   const level = Math.min(leaf.max.y - 1e-6, Math.max(leaf.min.y + 1e-6, y))
