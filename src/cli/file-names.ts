@@ -1,3 +1,6 @@
+/** Names that some systems keep for devices, whatever the ending. */
+const DEVICE = /^(con|prn|aux|nul|com\d|lpt\d)$/
+
 /** A file name for each part: plain letters, digits and dashes; repeated names are numbered. */
 export function fileNames(names: readonly string[]): readonly string[] {
   const taken = new Set<string>()
@@ -10,11 +13,13 @@ export function fileNames(names: readonly string[]): readonly string[] {
   })
 }
 
-const plainName = (name: string): string =>
-  name
+function plainName(name: string): string {
+  const plain = name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, 60)
     .replace(/^-+|-+$/g, '')
-    .slice(0, 60) || 'part'
+  return plain === '' ? 'part' : DEVICE.test(plain) ? `part-${plain}` : plain
+}

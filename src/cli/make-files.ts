@@ -1,6 +1,5 @@
 import fs from 'node:fs'
 import { createRequire } from 'node:module'
-import path from 'node:path'
 import { derive, type DerivedPart } from '../core/derive'
 import type { Job } from '../core/job/job'
 import { writeJob } from '../core/job/write-job'
@@ -17,22 +16,18 @@ import { writeSvg } from '../documents/svg/write-svg'
 import { rememberingAnswers } from '../store/memory'
 import { fileNames } from './file-names'
 import { summarisePart } from './summary'
+import type { MadeFile } from './write-files'
 
 /** A file of its own day would differ from one day to the next. */
 const CREATED = new Date(Date.UTC(2000, 0, 1))
 
-interface Written {
-  readonly name: string
-  readonly bytes: Uint8Array | string
-}
-
 /**
- * All files of a job: for each part the PDF of its templates and a picture of its face, and one summary. Nothing is
- * written before everything is made. A sentence where something can't be printed.
+ * All files of a job: for each part the PDF of its templates and a picture of its face, and one summary. A sentence
+ * where something can't be printed.
  */
-export async function writeSheets(job: Job, folder: string, paper: Paper): Promise<Result<number, string>> {
+export async function makeFiles(job: Job, paper: Paper): Promise<Result<readonly MadeFile[], string>> {
   const fonts = readFonts()
-  const files: Written[] = []
+  const files: MadeFile[] = []
   const parts: unknown[] = []
   const faces = derive(job, rememberingAnswers()).parts
   const names = fileNames(faces.map(({ part }) => part.name))
@@ -42,10 +37,7 @@ export async function writeSheets(job: Job, folder: string, paper: Paper): Promi
     files.push(...made.value.files)
     parts.push(made.value.summary)
   }
-  files.push({ name: 'summary.json', bytes: `${JSON.stringify({ unit: 'mm', parts }, null, 1)}\n` })
-  fs.mkdirSync(folder, { recursive: true })
-  for (const { name, bytes } of files) fs.writeFileSync(path.join(folder, name), bytes)
-  return ok(files.length)
+  return ok([...files, { name: 'summary.json', content: `${JSON.stringify({ unit: 'mm', parts }, null, 1)}\n` }])
 }
 
 async function partFiles(job: Job, face: DerivedPart, name: string, paper: Paper, fonts: PdfFonts) {
@@ -54,15 +46,18 @@ async function partFiles(job: Job, face: DerivedPart, name: string, paper: Paper
   if (!laidOut.ok) return refused(`${face.part.name}: ${sheetRefusal(laidOut.reason, paper.name)}`)
   const { pages } = laidOut.value
   const id = documentId(`${name} ${paper.id} ${writeJob(job)}`)
-  const pdf = await writePdf({ title: `${job.name}: ${face.part.name}`, pages, created: CREATED, id }, fonts)
+  const pdf = await writePdf(
+    { title: [job.name, face.part.name].filter(Boolean).join(': '), pages, created: CREATED, id },
+    fonts,
+  )
   if (!pdf.ok) return refused(`${face.part.name}: ${sheetRefusal(pdf.reason, paper.name)}`)
   const [file, picture] = [`${name}.pdf`, `${name}.svg`]
   return ok({
     files: [
-      { name: file, bytes: pdf.value },
-      { name: picture, bytes: writeSvg(drawFace(face, job.unit)) },
-    ] satisfies Written[],
-    summary: summarisePart(face, job.unit, { file, picture, paper: paper.name, pages: pages.length }),
+      { name: file, content: pdf.value },
+      { name: picture, content: writeSvg(drawFace(face, job.unit)) },
+    ] satisfies MadeFile[],
+    summary: summarisePart(face, job.unit, { file, picture, paper: paper.id, pages: pages.length }),
   })
 }
 
