@@ -1,6 +1,6 @@
 import { boxAround, boxCentre, boxRing, regionBox, type Box } from '../geometry/box'
-import { intersect, regionLess, withoutSlivers } from '../geometry/clip'
-import { convexOverlapArea } from '../geometry/convex'
+import { intersectAll, regionLess, withoutSlivers } from '../geometry/clip'
+import { convexOverlap, convexOverlapArea } from '../geometry/convex'
 import { point, type Point } from '../geometry/point'
 import { regionArea, signedArea, type Region, type Ring } from '../geometry/polygon'
 
@@ -28,7 +28,7 @@ const LEAST = 0.02
  * the side at which least wood would be given up for it. Empty when the piece fits.
  */
 export function lacksOf(rough: Ring<'leaf'>, usable: Region<'leaf'>): readonly Lack[] {
-  const kept = intersect<'leaf'>([[rough]], usable)
+  const kept = intersectAll<'leaf'>([[[rough]], usable])
   if (signedArea(rough) - regionArea(kept) < NEGLIGIBLE) return []
   const whole = boxAround(rough)
   const sound = kept.length > 0 ? regionBox(kept) : whole
@@ -36,12 +36,18 @@ export function lacksOf(rough: Ring<'leaf'>, usable: Region<'leaf'>): readonly L
     const strip = stripAt(whole, side, sound)
     return { side, by: widthAt(strip, side), at: boxCentre(strip) }
   })
-  const missing = withoutSlivers(intersect<'leaf'>(regionLess<'leaf'>([[rough]], kept), [[boxRing(sound)]]), LEAST)
+  const missing = partsMissing(convexOverlap(rough, boxRing(sound)), kept)
   const lacks = [...beyond, ...missing.map(([ring]) => cheapest(rough, whole, boxAround(ring)))]
   return SIDES.flatMap((side) => {
     const worst = lacks.filter((lack) => lack.side === side).reduce((p, q) => (q.by > p.by ? q : p))
     return worst.by > LEAST ? [worst] : []
   })
+}
+
+/** What of a piece is not kept, without what the grid leaves. */
+function partsMissing(piece: Ring<'leaf'> | null, kept: Region<'leaf'>): Region<'leaf'> {
+  if (!piece || signedArea(piece) - regionArea(kept) < NEGLIGIBLE) return []
+  return withoutSlivers(regionLess<'leaf'>([[piece]], kept), LEAST)
 }
 
 /** How wide the strip is that goes at a side. */
