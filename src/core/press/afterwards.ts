@@ -28,3 +28,6 @@ export const FLATTENING: readonly string[] = [
   'Flatten wavy leaves first: wet them with softener or thin size, lay them between absorbent paper and film-free boards under weight, change the paper after an hour and then daily.',
   'Then dry them between fresh paper to the shop’s moisture before any edge is jointed: an edge jointed damp opens when it dries.',
 ]
+
+/** What to look for and how to mend it, once the panel is out. */
+export const afterwardsSentences = (glue: GlueName): string[] => [FIND_BLISTERS, blisterSentence(glue), OPEN_SEAM]

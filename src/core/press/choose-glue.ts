@@ -1,4 +1,4 @@
-import { GLUE_NAMES, glueInUse, type GlueInUse } from './glues'
+import { GLUE_NAMES, GLUE_WORDS, glueInUse, type GlueInUse } from './glues'
 import { showTemperature } from './measures'
 import { minutesToPressure, openSentence, openVerdict } from './open-time'
 import { NO_DATA_SHEET, type DataSheet, type GlueName, type Method } from './pressing'
@@ -54,16 +54,6 @@ export function judgeGlue(glue: GlueInUse, task: GlueTask): GlueVerdict {
   return { glue: glue.name, verdict: remarks[0]?.[0] ?? 'suits', reasons: remarks.map(([, words]) => words) }
 }
 
-const NAMES: Readonly<Record<GlueName, string>> = {
-  PVA: 'PVA',
-  'plastic resin, powder': 'plastic resin',
-  'plastic resin, liquid': 'plastic resin',
-  epoxy: 'epoxy',
-  polyurethane: 'polyurethane',
-  hide: 'hide glue',
-  'contact cement': 'contact cement',
-}
-
 function temperatureRemarks(glue: GlueInUse, { coreTemperature }: GlueTask): Remark[] {
   const least = glue.leastTemperature.value
   if (coreTemperature >= least) return []
@@ -73,7 +63,7 @@ function temperatureRemarks(glue: GlueInUse, { coreTemperature }: GlueTask): Rem
 /** What a cold core does. */
 export function coldSentence(glue: GlueInUse, coreTemperature: number): string {
   const end = glue.figures.water && glue.figures.creeps ? 'it would dry to chalk' : 'it won’t cure'
-  return `The core is at ${showTemperature(coreTemperature)}; ${NAMES[glue.name]} needs ${showTemperature(glue.leastTemperature.value)} in the core and the glue line, whatever the air has: ${end}. Warm the cores right through first.`
+  return `The core is at ${showTemperature(coreTemperature)}; ${GLUE_WORDS[glue.name]} needs ${showTemperature(glue.leastTemperature.value)} in the core and the glue line, whatever the air has: ${end}. Warm the cores right through first.`
 }
 
 function methodRemarks(glue: GlueInUse, { method }: GlueTask): Remark[] {

@@ -71,7 +71,7 @@ export function coreSentence(
   const effect = edgeEffect(edges, oversize)
   const say = (by: Edges): string => {
     const size = sizeWith(panel, by)
-    return `${showLength(size.width, unit, 'exact')} x ${showLength(size.length, unit, 'exact')}`
+    return `${showLength(size.width, unit, 'seam')} x ${showLength(size.length, unit, 'seam')}`
   }
   const pressed =
     say(effect.board) === say(effect.pressed)

@@ -1,5 +1,5 @@
 import { GRAM_PER_LB, lbPerThousandFromGrams, MILLILITRE_PER_FL_OZ } from './measures'
-import type { GlueInUse } from './glues'
+import { GLUE_WORDS, type GlueInUse } from './glues'
 import type { Layer, Pressing } from './pressing'
 
 /** What goes into one pressing of one part. */
@@ -63,12 +63,10 @@ export function amountSentence(need: GlueNeed, glue: GlueInUse): string {
     mix && need.mix ? ` Mix ${up(need.mix.first)} g of ${mix.of} with ${up(need.mix.second)} g of ${mix.to}.` : ''
   const unknown = !mix && glue.name === 'epoxy' ? ' Mix it by the ratio on its sheet, by weight.' : ''
   return (
-    `For ${lines}: ${up(need.grams)} g, ${up(need.millilitres)} ml or ${need.fluidOunces.toFixed(1)} US fl oz of ${glueWords(glue)}, ` +
+    `For ${lines}: ${up(need.grams)} g, ${up(need.millilitres)} ml or ${need.fluidOunces.toFixed(1)} US fl oz of ${GLUE_WORDS[glue.name]}, ` +
     `at ${Math.round(need.spread)} g/m² (${Math.round(need.lbPerThousand)} lb/1000 ft²).${parts}${unknown}`
   )
 }
-
-const glueWords = ({ name }: GlueInUse): string => (name === 'hide' ? 'hide glue' : name)
 
 /** Moisture that the glue brings into a leaf, as points of %: half its water goes into the leaf (common practice). */
 export function waterIntoLeaf(

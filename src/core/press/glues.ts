@@ -127,6 +127,17 @@ export const GLUES: Readonly<Record<GlueName, GlueFigures>> = {
 
 export const GLUE_NAMES = Object.keys(GLUES) as readonly GlueName[]
 
+/** What a glue is called in a sentence. */
+export const GLUE_WORDS: Readonly<Record<GlueName, string>> = {
+  PVA: 'PVA',
+  'plastic resin, powder': 'plastic resin',
+  'plastic resin, liquid': 'plastic resin',
+  epoxy: 'epoxy',
+  polyurethane: 'polyurethane',
+  hide: 'hide glue',
+  'contact cement': 'contact cement',
+}
+
 /** A figure in use: from the data sheet where it has one. */
 export interface InUse {
   readonly value: number

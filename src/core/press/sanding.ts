@@ -1,4 +1,5 @@
 import { decimalText } from '../units/show-length'
+import { MM_PER, type LengthUnit } from '../units/unit'
 import { practice } from './provenance'
 
 /** How much of a leaf may come off when it is cleaned up: no more than a third, and never more than this. */
@@ -27,8 +28,10 @@ export function sandingBudget(thickness: number): SandingBudget {
   return { most, left: thickness - most, passes: PASSES.map(({ pass, share }) => ({ pass, off: share * most })) }
 }
 
-/** The budget in a sentence; hundredths, since a leaf has no more. */
-export function sandingSentence(thickness: number): string {
+/** The budget in a sentence; hundredths of a mm or thousandths of an inch, since a leaf has no more. */
+export function sandingSentence(thickness: number, unit: LengthUnit): string {
   const { most, left } = sandingBudget(thickness)
-  return `Of ${decimalText(thickness, 2)} mm no more than ${decimalText(most, 2)} mm may come off, scraping and sanding together: ${decimalText(left, 2)} mm stay. Pencil the surface over, stop when the pencil is gone, and keep off the edges.`
+  const say = (length: number): string =>
+    unit === 'mm' ? `${decimalText(length, 2)} mm` : `${(length / MM_PER.in).toFixed(3)} in`
+  return `Of ${say(thickness)} no more than ${say(most)} may come off, scraping and sanding together: ${say(left)} stay. Pencil the surface over, stop when the pencil is gone, and keep off the edges.`
 }

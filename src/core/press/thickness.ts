@@ -1,4 +1,4 @@
-import { decimalText, showLength } from '../units/show-length'
+import { showLength } from '../units/show-length'
 import { MM_PER, type LengthUnit } from '../units/unit'
 import { boardTolerance, type Tolerance } from './boards'
 import type { Layer } from './pressing'
@@ -25,21 +25,18 @@ export function totalThickness(layers: readonly Layer[]): Thickness {
 const toleranceOf = (layer: Layer): Tolerance =>
   layer.kind === 'board' ? boardTolerance(layer.board, layer.thickness) : { under: 0, over: 0 }
 
-const SIXTY_FOURTHS = 64
+const PARTS = 64
+/** mm: within the first it is the fraction, within the second a hair off; farther off is a shade. */
+const SAME = 0.01
 const HAIR = 0.1
-const SHADE = 0.3
 
-/** `a hair over 7/16 in`, `a shade under 15/32 in`: a thickness beside the nearest 1/32 of an inch. */
+/** `a hair over 7/16 in`, `a shade under 15/32 in`: a thickness beside the nearest 1/64 of an inch. */
 export function besideFraction(thickness: number): string {
-  const parts = SIXTY_FOURTHS / 2
-  const steps = Math.max(1, Math.round((thickness / MM_PER.in) * parts))
-  const exact = (steps / parts) * MM_PER.in
+  const exact = (Math.max(1, Math.round((thickness / MM_PER.in) * PARTS)) / PARTS) * MM_PER.in
   const off = thickness - exact
   const name = showLength(exact, 'in', 'exact')
-  if (Math.abs(off) <= 0.01) return name
-  const much =
-    Math.abs(off) <= HAIR ? 'a hair' : Math.abs(off) <= SHADE ? 'a shade' : `${decimalText(Math.abs(off), 1)} mm`
-  return `${much} ${off > 0 ? 'over' : 'under'} ${name}`
+  if (Math.abs(off) <= SAME) return name
+  return `${Math.abs(off) <= HAIR ? 'a hair' : 'a shade'} ${off > 0 ? 'over' : 'under'} ${name}`
 }
 
 /** What the sum comes to, against the thickness wanted. */

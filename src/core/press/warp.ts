@@ -1,8 +1,5 @@
-import { showWarp } from '../units/show-length'
-import type { LengthUnit } from '../units/unit'
 import { bendLaminate, NO_STRAIN, type Bend, type PlaneStrain, type Ply } from './laminate'
 import { bowOver } from './laminate-strip'
-import { layerName } from './layer-words'
 import { woodMoisture } from './moisture'
 import { bendOf, pliesOf, type MoistureChange } from './plies'
 import type { Climate, Layer, PressRoom } from './pressing'
@@ -90,12 +87,15 @@ function driverOf(layers: readonly Layer[], change: MoistureChange, size: PanelS
 /** What each layer adds to the bow by moving otherwise than the thickest one; together they are the whole bow. */
 export function bowShares(layers: readonly Layer[], change: MoistureChange, size: PanelSize): Warp[] {
   const plies = pliesOf(layers, change)
-  const core = layers.reduce((best, layer, i) => (layer.thickness > layers[best]!.thickness ? i : best), 0)
-  const common = bendLaminate(plies[core]!).stretch
+  const common = bendLaminate(plies[thickestOf(layers)]!).stretch
   return plies.map((_, i) =>
     bowsOf(bendLaminate(plies.flatMap((own, k) => own.map((ply) => moving(ply, k === i, common)))), size),
   )
 }
+
+/** Place of the thickest layer, the first of equals: what the others pull at. */
+export const thickestOf = (layers: readonly Layer[]): number =>
+  layers.reduce((best, layer, i) => (layer.thickness > layers[best]!.thickness ? i : best), 0)
 
 const moving = (ply: Ply, moves: boolean, common: PlaneStrain): Ply => ({
   ...ply,
@@ -128,47 +128,6 @@ const coreStart = (layers: readonly Layer[]): number => {
 const coreEnd = (layers: readonly Layer[]): number => {
   const last = layers.findLastIndex((layer) => !isFacing(layer))
   return last === -1 ? layers.length - 1 : last
-}
-
-/** What a season does, in a sentence or three. */
-export function warpSentences(
-  season: 'driest' | 'dampest',
-  found: SeasonWarp,
-  layers: readonly Layer[],
-  unit: LengthUnit,
-): string[] {
-  const { warp, driver } = found
-  const when = `In the ${season} season (wood at ${found.moisture.toFixed(1)} %)`
-  if (worstBow([warp]) === 0) return [`${when} the panel stays flat: what pulls in front is held by what pulls behind.`]
-  const hollow = (bow: number): string => (bow > 0 ? 'hollow' : 'round')
-  const parts = [
-    warp.acrossWidth !== 0 &&
-      `${showWarp(warp.acrossWidth, unit)} over its width, ${hollow(warp.acrossWidth)} on the show face`,
-    warp.alongLength !== 0 &&
-      `${showWarp(warp.alongLength, unit)} over its length, ${hollow(warp.alongLength)} on the show face`,
-    warp.twist !== 0 && `a corner ${showWarp(warp.twist, unit)} out of the plane of the other three`,
-  ].filter((part) => part !== false)
-  const cause = driver === null ? [] : [`Most of it comes from ${layerName(layers, driver)}.`]
-  return [
-    `${when} it may bow: ${parts.join('; ')}.`,
-    ...cause,
-    'Wood gives way with time, so it will be less than this.',
-  ]
-}
-
-/** One face against two. */
-export function backerSentence(
-  layers: readonly Layer[],
-  size: PanelSize,
-  room: Pick<PressRoom, 'gluing' | 'driest' | 'dampest'>,
-  unit: LengthUnit,
-): string {
-  const bow = (build: readonly Layer[]): number => {
-    const { driest, dampest } = warpOverYear(build, size, room)
-    return worstBow([driest.warp, dampest.warp])
-  }
-  const say = (value: number): string => (value === 0 ? 'no bow' : showWarp(value, unit))
-  return `Faced on one side only: ${say(bow(facedOnce(layers)))}; with the same on the back: ${say(bow(facedTwice(layers)))}.`
 }
 
 /** How much the width and the length change from gluing to a climate, mm: the panel's, and the face's if it were free. */

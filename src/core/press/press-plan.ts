@@ -1,0 +1,209 @@
+/**
+ * All that is told about gluing up one part, from what has been decided: the one way through this room. Nothing here
+ * is saved; every sentence can be made again.
+ */
+import type { Edges } from '../geometry/box'
+import { showLength } from '../units/show-length'
+import type { LengthUnit } from '../units/unit'
+import { afterwardsSentences } from './afterwards'
+import {
+  bagOrder,
+  caulSize,
+  fitSentence,
+  fitTroubles,
+  NEVER_HOLLOW,
+  overhangSentence,
+  overhangTroubles,
+} from './bag-advice'
+import { balanceOf, balanceSentences, type Balance } from './balance'
+import { clampSentences } from './cauls'
+import { cautionsAt, type Caution } from './cautions'
+import { chooseGlue, judgeGlue, type GlueTask, type GlueVerdict } from './choose-glue'
+import { curveSentence, curveTrouble, developed } from './curved-work'
+import { coreSentence, edgeOrder, SAWN_AFTER, sizeWith } from './edges'
+import { amountSentence, BOTH_AT_ONCE, coatingSentence, glueLines, glueNeed, type GlueNeed } from './glue-amount'
+import { glueInUse, type GlueInUse } from './glues'
+import { layerLine } from './layer-words'
+import { minutesToPressure, openSentence } from './open-time'
+import { pressTimeSentences } from './press-time'
+import type { Layer, Pressing, PressRoom } from './pressing'
+import { sandingSentence } from './sanding'
+import { STEPS, type StepName } from './steps'
+import { thicknessSentences } from './thickness'
+import { pressureSentences } from './vacuum'
+import { backerSentence, UPPER_BOUND, warpSentences } from './warp-words'
+import { panelMovement, warpOverYear, worstBow, type PanelSize, type SeasonWarp } from './warp'
+import { findWood } from './woods'
+
+export interface PressTask {
+  readonly pressing: Pressing
+  readonly room: PressRoom
+  /** Finished. */
+  readonly panel: PanelSize
+  /** The core as pressed beyond the finished panel, and the taped sheet beyond that. */
+  readonly core: Edges
+  readonly overhang: Edges
+  /** Panels of this kind that are spread and closed in one go, and by how many people. */
+  readonly panels: number
+  readonly hands: number
+  readonly unit: LengthUnit
+}
+
+export interface PressPlan {
+  readonly buildUp: readonly string[]
+  readonly thickness: readonly string[]
+  readonly balance: Balance & { readonly sentences: readonly string[] }
+  readonly warp: { readonly driest: SeasonWarp; readonly dampest: SeasonWarp; readonly sentences: readonly string[] }
+  readonly glue: {
+    readonly inUse: GlueInUse
+    readonly verdict: GlueVerdict
+    /** All of them, the fittest first. */
+    readonly all: readonly GlueVerdict[]
+    readonly need: GlueNeed
+    readonly sentences: readonly string[]
+  }
+  /** Pressure, fit and order of the way of pressing that was chosen. */
+  readonly press: readonly string[]
+  readonly edges: readonly string[]
+  readonly curve: readonly string[]
+  readonly afterwards: readonly string[]
+  readonly cautions: Readonly<Record<StepName, readonly Caution[]>>
+}
+
+export function planPressing(task: PressTask): PressPlan {
+  const { pressing, unit, panel } = task
+  return {
+    buildUp: pressing.layers.map((layer) => layerLine(layer, unit)),
+    thickness: thicknessSentences(pressing.layers, pressing.wantedThickness, unit),
+    balance: { ...balanceOf(pressing.layers), sentences: balanceSentences(pressing.layers, unit) },
+    warp: warpPlan(task),
+    glue: gluePlan(task),
+    press: pressWords(task),
+    edges: [coreSentence(panel, pressing.edges, SAWN_AFTER.value, unit), ...edgeOrder(pressing.edges)],
+    curve: curveWords(task),
+    afterwards: afterwardsWords(pressing, unit),
+    cautions: cautionsOf(task),
+  }
+}
+
+function warpPlan({ pressing, room, panel, unit }: PressTask): PressPlan['warp'] {
+  const { layers } = pressing
+  const { driest, dampest } = warpOverYear(layers, panel, room)
+  return {
+    driest,
+    dampest,
+    sentences: [
+      ...warpSentences('driest', driest, layers, unit),
+      ...warpSentences('dampest', dampest, layers, unit),
+      ...(worstBow([driest.warp, dampest.warp]) === 0 ? [] : [UPPER_BOUND]),
+      backerSentence(layers, panel, room, unit),
+      movementSentence({ pressing, room, panel, unit }),
+    ],
+  }
+}
+
+/** From the driest to the dampest season, the face by itself and the panel. */
+function movementSentence({
+  pressing,
+  room,
+  panel,
+  unit,
+}: Pick<PressTask, 'pressing' | 'room' | 'panel' | 'unit'>): string {
+  const at = (season: 'driest' | 'dampest') => panelMovement(pressing.layers, panel, room.gluing, room[season])
+  const [dry, damp] = [at('driest'), at('dampest')]
+  const say = (length: number): string => showLength(Math.abs(length), unit, 'seam')
+  const free = Math.max(
+    Math.abs(damp.freeFace.width - dry.freeFace.width),
+    Math.abs(damp.freeFace.length - dry.freeFace.length),
+  )
+  return `Over the year a free face would move ${say(free)}; the glued panel moves ${say(damp.panel.width - dry.panel.width)} over its width and ${say(damp.panel.length - dry.panel.length)} over its length.`
+}
+
+function gluePlan(task: PressTask): PressPlan['glue'] {
+  const { pressing, room } = task
+  const inUse = glueInUse(pressing.glue, pressing.dataSheet)
+  const work = glueTask(task)
+  const core = sizeWith(task.panel, task.core)
+  const need = glueNeed(glueLines(pressing), core.width * core.length * task.panels, inUse)
+  const several = need.lines.length > 1 ? [BOTH_AT_ONCE] : []
+  const minutes = minutesToPressure(work.squareMetres, task.panels, pressing.method, task.hands)
+  const open =
+    pressing.method === 'leaf by leaf' || pressing.glue === 'contact cement' ? [] : [openSentence(inUse, minutes)]
+  return {
+    inUse,
+    verdict: judgeGlue(inUse, work),
+    all: chooseGlue(work, { [pressing.glue]: pressing.dataSheet }),
+    need,
+    sentences: [
+      amountSentence(need, inUse),
+      coatingSentence(inUse),
+      ...several,
+      ...open,
+      ...pressTimeSentences(inUse, room.coreTemperature),
+    ],
+  }
+}
+
+const isLeaf = (layer: Layer): layer is Extract<Layer, { kind: 'veneer' | 'solid' }> => layer.kind === 'veneer'
+
+/** What the glue of this part has to do. */
+export function glueTask({ pressing, room, panel, core, panels, hands }: PressTask): GlueTask {
+  const size = sizeWith(panel, core)
+  const leaves = pressing.layers.filter(isLeaf)
+  return {
+    squareMetres: (glueLines(pressing).length * size.width * size.length * panels) / 1e6,
+    panels,
+    longestSide: Math.max(size.width, size.length),
+    method: pressing.method,
+    curved: pressing.curve !== null,
+    noSingleGrain: leaves.some(({ grain }) => grain === 'no single grain'),
+    oily: leaves.some(({ species }) => findWood(species)?.oily ?? false),
+    coreTemperature: room.coreTemperature,
+    hands,
+  }
+}
+
+function pressWords({ pressing, room, panel, core, overhang, unit }: PressTask): string[] {
+  const size = sizeWith(panel, core)
+  const area = size.width * size.length
+  if (pressing.method === 'cauls') return clampSentences(size, room.clamps, unit)
+  if (pressing.method === 'leaf by leaf') return []
+  const stack = pressing.layers.reduce((sum, { thickness }) => sum + thickness, 0) + BESIDES_THE_WORK
+  const caul = caulSize(size)
+  return [
+    ...pressureSentences(room.suction, area, pressing.layers, pressing.dataSheet.pressure),
+    ...fitTroubles(size, stack, room).map((trouble) => fitSentence(trouble, unit)),
+    ...overhangTroubles(overhang).map((trouble) => overhangSentence(trouble, unit)),
+    `Caul: ${showLength(caul.width, unit, 'whole')} x ${showLength(caul.length, unit, 'whole')}.`,
+    ...bagOrder(pressing.layers),
+    NEVER_HOLLOW,
+  ]
+}
+
+/** A platen and a caul of 3/4 in each. */
+const BESIDES_THE_WORK = 38.1
+
+function curveWords({ pressing, unit }: PressTask): string[] {
+  const { curve, layers } = pressing
+  if (!curve) return []
+  const trouble = curveTrouble(curve, layers, unit)
+  if (trouble !== null) return [trouble]
+  const bent = developed(curve, layers)
+  return bent ? [curveSentence(bent, unit)] : []
+}
+
+function afterwardsWords({ layers, glue }: Pressing, unit: LengthUnit): string[] {
+  const face = layers.find(isLeaf)
+  return [...(face ? [sandingSentence(face.thickness, unit)] : []), ...afterwardsSentences(glue)]
+}
+
+function cautionsOf({ pressing, room }: PressTask): PressPlan['cautions'] {
+  const inUse = glueInUse(pressing.glue, pressing.dataSheet)
+  const of = {
+    glue: pressing.glue,
+    method: pressing.method,
+    warmed: room.coreTemperature < inUse.leastTemperature.value,
+    oily: pressing.layers.some((layer) => isLeaf(layer) && (findWood(layer.species)?.oily ?? false)),
+  }
+  return Object.fromEntries(STEPS.map(({ step }) => [step, cautionsAt(step, of)])) as Record<StepName, Caution[]>
+}
