@@ -1,8 +1,8 @@
-import { boxAround, boxCentre, boxRing, regionBox, type Box } from '../geometry/box'
-import { intersectAll, regionLess, withoutSlivers } from '../geometry/clip'
+import { boxAround, boxCentre, boxGrown, boxRing, regionBox, type Box } from '../geometry/box'
+import { intersectAll, withoutSlivers } from '../geometry/clip'
 import { convexOverlap, convexOverlapArea } from '../geometry/convex'
 import { point, type Point } from '../geometry/point'
-import { regionArea, signedArea, type Region, type Ring } from '../geometry/polygon'
+import { regionArea, signedArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
 
 /** An end or an edge of a leaf, as the leaf lies numbered side up. */
 export type LeafSide = 'numbered end' | 'far end' | 'left edge' | 'right edge'
@@ -47,7 +47,13 @@ export function lacksOf(rough: Ring<'leaf'>, usable: Region<'leaf'>): readonly L
 /** What of a piece is not kept, without what the grid leaves. */
 function partsMissing(piece: Ring<'leaf'> | null, kept: Region<'leaf'>): Region<'leaf'> {
   if (!piece || signedArea(piece) - regionArea(kept) < NEGLIGIBLE) return []
-  return withoutSlivers(regionLess<'leaf'>([[piece]], kept), LEAST)
+  // with the borders that the two share, taking one from the other is slow; what lies outside is found at once
+  const around = boxRing(boxGrown(boxAround(piece), { top: 1, right: 1, bottom: 1, left: 1 }))
+  const outside: Region<'leaf'> = [
+    [around, ...kept.map(([outer]) => outer)],
+    ...kept.flatMap(([, ...holes]) => holes.map((hole): Polygon<'leaf'> => [hole])),
+  ]
+  return withoutSlivers(intersectAll<'leaf'>([[[piece]], outside]), LEAST)
 }
 
 /** How wide the strip is that goes at a side. */
