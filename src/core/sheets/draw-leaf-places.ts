@@ -19,7 +19,7 @@ const BOXES = ['cut', 'jointed', 'laid'] as const
 
 /** Where the template lies on each leaf, in figures to be read at arm's length, with boxes to tick. */
 export function drawLeafPlaces(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
-  const head = pageHead(page, face.part.name, `Where to cut, ${unit}`, recipeSentence(face, unit))
+  const head = pageHead(page, face.part.name, `Where to cut, ${unit}`, recipeSentence(face.part, face.count, unit))
   const foot = pageFoot(page, CUTTING_CAUTIONS)
   const pages: Item[][] = []
   let items: Item[] = [...head.items, ...foot.items]

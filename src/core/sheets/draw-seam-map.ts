@@ -20,7 +20,7 @@ const MOST_ROWS = 10
 
 /** The face on one page, as large as it goes, seen from the show side, with a table of its seams. */
 export function drawSeamMap(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
-  const head = pageHead(page, face.part.name, 'Seam map, show side', recipeSentence(face, unit))
+  const head = pageHead(page, face.part.name, 'Seam map, show side', recipeSentence(face.part, face.count, unit))
   const tableTop = page.height - PAGE_ROOM - (Math.min(MOST_ROWS, face.seams.length) + 1) * ROW - 6
   const panelToSheet = fitted(face, page, head.bottom + 24, tableTop - 16)
   return [

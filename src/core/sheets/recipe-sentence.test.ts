@@ -1,0 +1,101 @@
+/**
+ * [T20] The sentence that heads a sheet says every decision about the face, in the words of the screen, and its pieces
+ *   put together are the sentence.
+ */
+import { describe, expect, it } from 'vitest'
+import { rectangle, usualFlitch, usualPart } from '../job/usual'
+import type { Part } from '../job/job'
+import { USUAL_FOUR_WAY } from '../patterns/four-way'
+import { USUAL_RADIAL } from '../patterns/radial'
+import { USUAL_STRIPS } from '../patterns/strips'
+import { recipePieces, recipeSentence } from './recipe-sentence'
+
+const door: Part = {
+  ...usualPart('door', 'Door, left', 1100, 520, usualFlitch('walnut', 'Walnut', rectangle(300, 2400), [])),
+  allowance: 3,
+}
+const over = { top: 10, right: 6, bottom: 10, left: 6 }
+const AFTER = ', with 6 mm over at the sides, 10 mm at the ends, and 3 mm an edge for jointing in a packet.'
+
+describe('the recipe as a sentence', () => {
+  it.each<{ recipe: Part['recipe']; count: number; reads: string }>([
+    {
+      recipe: { ...USUAL_STRIPS, firstLeaf: 3, equal: 'after trimming' },
+      count: 4,
+      reads: 'centre balance, a book match of 4 leaves from leaf 3, equal after trimming, opened on its right edge',
+    },
+    {
+      recipe: {
+        ...USUAL_STRIPS,
+        arrangement: 'balance',
+        equal: 'before trimming',
+        centreOn: 'leaf',
+        laying: 'left to right',
+      },
+      count: 1,
+      reads:
+        'balance, a book match of 1 leaf from leaf 1, equal before trimming, with a leaf on the centre, opened on its right edge, laid left to right',
+    },
+    {
+      recipe: { ...USUAL_STRIPS, arrangement: 'running', startAt: 'right', spine: 'left' },
+      count: 5,
+      reads:
+        'running, a book match of 5 leaves from leaf 1, each as wide as it goes, laid from the right edge, opened on its left edge',
+    },
+    {
+      recipe: { ...USUAL_STRIPS, match: 'slip', equal: 'before trimming', sideUp: 'other' },
+      count: 6,
+      reads: 'centre balance, a slip match of 6 leaves from leaf 1, equal before trimming, the other side up',
+    },
+    {
+      recipe: { ...USUAL_FOUR_WAY, equal: 'before trimming', numberedEnds: 'inside', spine: 'left' },
+      count: 8,
+      reads:
+        'four-way, a book and end match of 8 leaves from leaf 1, numbered ends at the cross seam, equal before trimming, opened on its left edge',
+    },
+    {
+      recipe: { ...USUAL_RADIAL, firstSeam: 22.5, laying: 'anticlockwise' },
+      count: 12,
+      reads:
+        'radial, a book match of 12 leaves from leaf 1, numbered ends at the centre, the first seam at 22.5°, opened on its right edge, laid anticlockwise',
+    },
+    {
+      recipe: { ...USUAL_RADIAL, match: 'slip', numberedEnds: 'outside' },
+      count: 8,
+      reads: 'radial, a slip match of 8 leaves from leaf 1, numbered ends at the rim, the first seam at 0°',
+    },
+  ])('[T20] $reads', ({ recipe, count, reads }) => {
+    const part = { ...door, recipe, overhang: over }
+    expect(recipeSentence(part, count, 'mm')).toBe(`Door, left is faced in ${reads}${AFTER}`)
+  })
+
+  it('[T20] edges that differ are said one by one, in the shop’s unit', () => {
+    const part: Part = {
+      ...door,
+      overhang: { top: 12.7, right: 6.35, bottom: 19.05, left: 3.175 },
+      jointing: 'pair',
+      allowance: 1.5875,
+    }
+    expect(recipeSentence(part, 4, 'in')).toContain(
+      'with 1/8 in over at the left, 1/4 in at the right, 1/2 in at the top, 3/4 in at the bottom, and 1/16 in an edge for jointing in pairs.',
+    )
+  })
+
+  it('[T20] each value says which decision it stands for', () => {
+    const pieces = recipePieces({ ...door, overhang: over }, 4, 'mm')
+    const fields = pieces.flatMap((piece) => ('field' in piece ? [`${piece.field}: ${piece.value}`] : []))
+    expect(fields).toEqual([
+      'name: Door, left',
+      'arrangement: centre balance',
+      'match: book',
+      'count: 4',
+      'firstLeaf: 1',
+      'equal: after',
+      'spine: right',
+      'sides: 6 mm',
+      'ends: 10 mm',
+      'allowance: 3 mm',
+      'jointing: in a packet',
+    ])
+  })
+})
