@@ -11,5 +11,8 @@ export function pagePicture(page: PdfPage): string {
     extent: { min: point(0, 0), max: point(page.width, page.height) },
     items: [...(page.inWindow ? clippedItems(page.inWindow.items, page.inWindow.window) : []), ...page.items],
   }
+  // many pages stand in one document: no prolog, and no name twice
   return writeSvg(drawing)
+    .replace(/^<\?xml[^>]*>\s*/, '')
+    .replace(/<g id="\w+"/g, '<g')
 }
