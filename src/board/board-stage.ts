@@ -1,6 +1,7 @@
 import Konva from 'konva/lib/Core'
 import type { Layer } from 'konva/lib/Layer'
 import { Shape } from 'konva/lib/Shape'
+import { forgetWidths } from './paint/text'
 import type { Size } from './view'
 
 /** The canvases of one board: they follow the size of their container and are as sharp as is worth while. */
@@ -14,7 +15,7 @@ export interface BoardStage {
 /** More pixels than this cost time and show nothing. */
 const SHARPEST = 2
 
-/** Canvases in a container, one on top of another, and word when the size of the container changes. */
+/** Canvases in a container, one on top of another, and word when its size changes or the type has come: fit anew. */
 export function mountStage(container: HTMLDivElement, layerCount: number, onResize: (size: Size) => void): BoardStage {
   Konva.pixelRatio = pixelRatio()
   const size = (): Size => ({ width: container.clientWidth, height: container.clientHeight })
@@ -31,12 +32,18 @@ export function mountStage(container: HTMLDivElement, layerCount: number, onResi
     onResize(now)
   })
   observer.observe(container)
+  const fontsCame = () => {
+    forgetWidths()
+    onResize(size())
+  }
+  document.fonts.addEventListener('loadingdone', fontsCame)
   return {
     layers,
     size,
     setLabel: (label) => container.setAttribute('aria-label', label),
     destroy() {
       observer.disconnect()
+      document.fonts.removeEventListener('loadingdone', fontsCame)
       stage.destroy()
     },
   }

@@ -27,20 +27,20 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
   let onTheWay: TagOnTheWay | null = null
   let linesKey = ''
 
-  const stage = mountStage(container, 4, () => camera.refit())
-  const [woodLayer, lineLayer, tagLayer, dragLayer] = stage.layers as [Layer, Layer, Layer, Layer]
+  const stage = mountStage(container, 3, () => camera.refit())
+  const [woodLayer, markLayer, dragLayer] = stage.layers as [Layer, Layer, Layer]
   const still = createStillPicture((ctx, view) => scene && paintCells(ctx, scene, view))
   const wood = addPainter(woodLayer, (ctx) => {
     beginFrame()
     still.paint(ctx, camera.view(), stage.size(), camera.moving())
     if (wantsFrame()) requestAnimationFrame(() => wood.update())
   })
-  const lines = addPainter(lineLayer, (ctx) => {
+  const marks = addPainter(markLayer, (ctx) => {
     if (!scene) return
     paintLines(ctx, scene, layout, camera.view())
     paintDimensions(ctx, scene, layout, camera.view())
+    paintTags(ctx, scene, layout, onTheWay?.from ?? null)
   })
-  const tags = addPainter(tagLayer, (ctx) => scene && paintTags(ctx, scene, layout, onTheWay))
   const drag = addPainter(
     dragLayer,
     (ctx) => scene && onTheWay && paintTagOnTheWay(ctx, scene, layout, camera.view(), onTheWay),
@@ -62,14 +62,13 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
     if (!scene) return
     const coarse = matchMedia('(pointer: coarse)').matches
     layout = layOutFace(scene, camera.view(), coarse ? TAG_HEIGHT_TOUCH : TAG_HEIGHT)
-    lines.update()
-    tags.update()
-    drag.update()
+    marks.update()
   }
 
   const showOnTheWay = (tag: TagOnTheWay | null) => {
+    const beginsOrEnds = (onTheWay === null) !== (tag === null)
     onTheWay = tag
-    tags.update()
+    if (beginsOrEnds) marks.update()
     drag.update()
   }
 

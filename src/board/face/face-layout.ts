@@ -180,8 +180,12 @@ function tagSpots(
   const roomy = spots.filter(lies)
   if (roomy.length) return [...roomy, ...spots]
   const box = boxAround(outline)
-  const inset = (boxHeight(box) > boxWidth(box) ? boxHeight(box) : boxWidth(box)) * 0.06
-  return spots.filter(({ x, y }) => y - box.min.y > Math.min(inset, 20) || x - box.min.x > Math.min(inset, 20))
+  // a cell narrower than the tag: it stays at least within the cell's longer side
+  const within = ({ x, y }: Point<'screen'>) =>
+    boxWidth(box) > boxHeight(box)
+      ? Math.min(x - box.min.x, box.max.x - x) > width / 2 + 3
+      : Math.min(y - box.min.y, box.max.y - y) > height / 2 + 3
+  return [...spots.filter(within), ...spots]
 }
 
 /**

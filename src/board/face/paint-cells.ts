@@ -98,11 +98,12 @@ function ghostLeaf(
   ctx.restore()
 }
 
-/** A hairline with a soft dark edge: the figure is seen to meet there. */
+/** A hairline with a soft dark edge: the figure is seen to meet there. Finer in small drawings. */
 export function paintSeamLines(
   ctx: CanvasRenderingContext2D,
   seams: readonly FaceSeam[],
   toScreen: Transform<'panel', 'screen'>,
+  finely = false,
 ): void {
   ctx.beginPath()
   for (const { edge } of seams) {
@@ -112,14 +113,14 @@ export function paintSeamLines(
   }
   ctx.lineCap = 'butt'
   for (const [width, colour] of SEAM) {
-    ctx.lineWidth = width
+    ctx.lineWidth = finely ? width / 2 : width
     ctx.strokeStyle = colour
     ctx.stroke()
   }
 }
 
 const SEAM: readonly (readonly [number, string])[] = [
-  [4, 'rgb(20 12 4 / 0.14)'],
-  [2.2, 'rgb(20 12 4 / 0.26)'],
+  [3.4, 'rgb(20 12 4 / 0.12)'],
+  [2, 'rgb(20 12 4 / 0.24)'],
   [0.9, 'rgb(255 246 232 / 0.75)'],
 ]

@@ -1,3 +1,4 @@
+import type { CellId } from '../../core/ids'
 import type { FaceScene } from '../board-types'
 import type { TagOnTheWay } from '../gestures/swap-leaves'
 import { drawMarker, drawTag } from '../paint/marks'
@@ -5,16 +6,16 @@ import { strokeLine, traceRing } from '../paint/paths'
 import { viewTransform, type View } from '../view'
 import type { FaceLayout } from './face-layout'
 
-/** Number tags and numbered remarks. The tag that is on its way stays behind, pale. */
+/** Number tags and numbered remarks. Of a tag that is on its way a pale one stays behind. */
 export function paintTags(
   ctx: CanvasRenderingContext2D,
   scene: FaceScene,
   layout: FaceLayout,
-  onTheWay: TagOnTheWay | null,
+  onItsWay: CellId | null,
 ): void {
   const { selected, colours } = scene
   for (const tag of layout.tags) {
-    ctx.globalAlpha = onTheWay?.from === tag.cell ? 0.35 : 1
+    ctx.globalAlpha = onItsWay === tag.cell ? 0.35 : 1
     drawTag(ctx, tag, colours, selected?.kind === 'cell' && selected.cell === tag.cell)
     ctx.globalAlpha = 1
   }

@@ -19,6 +19,13 @@ export const beginFrame = (): void => {
   left = AT_ONCE
 }
 
+/** Asks for the making of one more picture in this frame; false when there is no time left. */
+export function mayMakePicture(): boolean {
+  if (left <= 0) return false
+  left--
+  return true
+}
+
 /** Whether some picture was drawn larger than need be because there was no time: draw again soon. */
 export const wantsFrame = (): boolean => left <= 0
 
@@ -30,10 +37,9 @@ export function pictureLevel(bitmap: Bitmap, share: number): Level {
   let known = levels.get(bitmap)
   if (!known) levels.set(bitmap, (known = [{ bitmap, share: 1 }]))
   const wanted = Math.max(0, Math.floor(Math.log2(1 / Math.max(share, 1e-3))))
-  while (known.length <= wanted && left > 0) {
+  while (known.length <= wanted) {
     const last = known[known.length - 1]!
-    if (last.bitmap.width < 32 || last.bitmap.height < 32) break
-    left--
+    if (last.bitmap.width < 32 || last.bitmap.height < 32 || !mayMakePicture()) break
     known.push({ bitmap: halved(last.bitmap), share: last.share / 2 })
   }
   return known[Math.min(wanted, known.length - 1)]!

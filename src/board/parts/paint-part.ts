@@ -27,7 +27,7 @@ export function paintPart(
   traceRing(ctx, toScreen, boxRing(part.finished))
   ctx.clip()
   for (const cell of part.cells) paintCell(ctx, cell, toScreen, colours)
-  paintSeamLines(ctx, part.seams, toScreen)
+  paintSeamLines(ctx, part.seams, toScreen, true)
   ctx.restore()
   ctx.beginPath()
   traceRing(ctx, toScreen, boxRing(part.finished))

@@ -65,6 +65,7 @@ const heightOf = (rows: readonly Shelf[]): number => rows.reduce((sum, { height 
 
 /** The largest part is shown at least this share of the board wide, even if one then has to move along the rows. */
 const LEAST_SHARE = 0.42
+const LEAST_LENGTH = 170
 
 /** The largest scale, px a mm, at which all parts fit on a board, or at which the largest can still be made out. */
 export function partsScale(scene: PartsScene, { width, height }: Size): number {
@@ -76,7 +77,7 @@ export function partsScale(scene: PartsScene, { width, height }: Size): number {
     else fails = middle
   }
   const longest = Math.max(1, ...scene.parts.map(sizeOf).map((size) => Math.max(size.width, size.height)))
-  return Math.max(fits, Math.min(LEAST_SHARE * width, 400) / longest)
+  return Math.max(fits, Math.min(LEAST_SHARE * width, LEAST_LENGTH) / longest)
 }
 
 /** How high everything is at the scale it has, px. */

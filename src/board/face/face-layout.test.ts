@@ -1,0 +1,84 @@
+/**
+ * [B10] what is written round a face and on it does not cover anything else that is written. [B11] every number is
+ * there, with the side of its leaf that is up. [B12] the chain of dimensions is legible or gathered.
+ */
+import { describe, expect, it } from 'vitest'
+import { derive } from '../../core/derive'
+import type { Finding } from '../../core/finding'
+import { demoJob } from '../../core/figure/demo-job'
+import { withoutMemory } from '../../core/fit/answers'
+import type { BoardColours } from '../board-types'
+import { legibleChain } from '../paint/dimensions'
+import { boxOnScreen, fitView } from '../view'
+import { faceMargins, layOutFace, TAG_HEIGHT } from './face-layout'
+import { pickFace } from './face-pick'
+import { faceScene } from './face-scene'
+
+const names =
+  'ground sheet ink inkSoft line act onAct note onNote good wood woodEdge grain tagUp onTagUp tagDown onTagDown'
+const colours = {
+  ...Object.fromEntries(names.split(' ').map((name) => [name, '#888888'])),
+  dark: false,
+  font: 'sans-serif',
+} as unknown as BoardColours
+
+const parts = derive(demoJob(), withoutMemory).parts
+const boards = [
+  { width: 1280, height: 800 },
+  { width: 900, height: 560 },
+  { width: 390, height: 500 },
+]
+
+const cases = parts.flatMap((part) => boards.map((size) => ({ name: part.part.name, part, size })))
+
+const laidOut = ({ part, size }: (typeof cases)[number]) => {
+  const numbers = new Map<Finding, number>(part.findings.map((finding, i) => [finding, i + 1]))
+  const scene = faceScene(part, { unit: 'mm', colours, numbers })
+  const view = fitView(scene.sheet, size, faceMargins(scene, size), scene.lying)
+  return { scene, view, layout: layOutFace(scene, view, TAG_HEIGHT) }
+}
+
+describe('what stands on a face and round it', () => {
+  it.each(cases)('[B10] $name at $size.width x $size.height: no plate covers another', (one) => {
+    const { layout } = laidOut(one)
+    const { plates } = layout
+    plates.forEach((p, i) =>
+      plates.slice(i + 1).forEach((q) => {
+        const apart = Math.abs(p.x - q.x) >= (p.width + q.width) / 2 || Math.abs(p.y - q.y) >= (p.height + q.height) / 2
+        expect(apart, JSON.stringify([p, q])).toBe(true)
+      }),
+    )
+    for (const { x, y } of [...plates, ...layout.markers.map(({ at }) => at)]) {
+      expect(x > 0 && x < one.size.width && y > 0 && y < one.size.height).toBe(true)
+    }
+  })
+
+  it.each(cases)('[B11] $name at $size.width x $size.height: every leaf has its tag, picked as its cell', (one) => {
+    const { scene, view, layout } = laidOut(one)
+    const laid = scene.cells.filter(({ leaf }) => leaf !== null)
+    expect(layout.tags.map(({ cell, number, turnedOver }) => [cell, number, turnedOver])).toEqual(
+      laid.map(({ id, leaf, turnedOver }) => [id, leaf, turnedOver]),
+    )
+    const bare = { ...layout, markers: [] }
+    for (const tag of layout.tags)
+      expect(pickFace(scene, bare, view, tag as never, false)).toEqual({ kind: 'cell', cell: tag.cell })
+    const { min } = boxOnScreen(view, scene.sheet)
+    expect(pickFace(scene, { ...bare, letters: [] }, view, { x: min.x - 15, y: min.y - 15 }, false)).toBeNull()
+  })
+})
+
+describe('a chain of dimensions', () => {
+  const chain = (count: number, length: number, text: (i: number) => string) =>
+    Array.from({ length: count }, (_, i) => ({ from: i * length, to: (i + 1) * length, text: text(i) }))
+
+  it.each([
+    { what: 'room for all', links: chain(3, 60, () => '150'), texts: ['150', '150', '150'] },
+    { what: 'equal and short', links: chain(12, 12, () => '62.5'), texts: ['12 × 62.5'] },
+    { what: 'two sizes, short', links: chain(12, 20, (i) => (i < 6 ? '62.5' : '64')), texts: ['6 × 62.5', '6 × 64'] },
+    { what: 'all unlike and short', links: chain(3, 10, (i) => `${i}7.5`), texts: ['', '', ''] },
+  ])('[B12] $what', ({ links, texts }) => {
+    const legible = legibleChain(links, 'x', { font: 'sans-serif' })
+    expect(legible.map(({ text }) => text)).toEqual(texts)
+    expect([legible[0]!.from, legible.at(-1)!.to]).toEqual([links[0]!.from, links.at(-1)!.to])
+  })
+})
