@@ -1,83 +1,85 @@
+/**
+ * Where a rough piece lies on its leaf, told so that it can be found again with a rule, numbered side up.
+ *
+ * Input: a piece with a leaf; the leaf's outline may be wild and slanted. Output: at each end of the piece its left and
+ * its right corner (one and the same at the tip of a wedge), each measured along the grain from the numbered end and
+ * across from the wild edge on its side. A wild edge gives no straight line to measure from, so nothing is told between
+ * the ends. Tolerance: corners within 0.01 mm of an end count as lying on it. Failure: none; where the piece reaches
+ * past the leaf the distance is negative, or is measured from the nearest place on the leaf.
+ */
 import type { Piece } from '../fit/lay-face'
-import { boxAround, type Box } from '../geometry/box'
+import { boxAround } from '../geometry/box'
+import type { Point } from '../geometry/point'
 import { ringEdges, type Ring } from '../geometry/polygon'
 import { present } from '../invariant'
 import { leafOutline } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 
-/** From the wild edges to the sides of the rough piece, at one of its ends. */
-export interface AcrossAt {
-  readonly fromLeft: number
-  readonly fromRight: number
+/** One corner of a piece on its leaf. */
+export interface CornerPlace {
+  /** From the numbered end, straight along the grain. */
+  readonly along: number
+  /** From the wild edge on its side, square to the grain. */
+  readonly across: number
 }
 
-/**
- * Where a rough piece lies on its leaf, told so that it can be found again with a rule, numbered side up: along from
- * the numbered end, across from both wild edges at both ends of the piece. A wild edge gives no straight line to
- * measure from, so nothing is told between the ends.
- */
+export interface EndPlace {
+  readonly left: CornerPlace
+  readonly right: CornerPlace
+}
+
 export interface LeafPlace {
-  /** From the numbered end to the near and to the far end of the piece, along its middle. */
-  readonly near: number
-  readonly far: number
-  /** From the far end of the leaf to the far end of the piece. */
-  readonly rest: number
-  readonly atNear: AcrossAt
-  readonly atFar: AcrossAt
+  /** The end of the piece towards the numbered end of the leaf, and the other. */
+  readonly near: EndPlace
+  readonly far: EndPlace
 }
 
-/** Measured on the outline; the piece must have a leaf. */
+const ON_END = 0.01
+
 export function leafPlace(flitch: Flitch, piece: Piece): LeafPlace {
   const outline = leafOutline(flitch, present(piece.leaf, 'a piece without a leaf has no place'))
-  const box = boxAround(piece.roughOnLeaf)
-  const { from, to } = alongAt(outline, box)
+  const { min, max } = boxAround(piece.roughOnLeaf)
+  return { near: endPlace(outline, piece.roughOnLeaf, min.y), far: endPlace(outline, piece.roughOnLeaf, max.y) }
+}
+
+function endPlace(outline: Ring<'leaf'>, rough: Ring<'leaf'>, y: number): EndPlace {
+  const corners = rough.filter((p) => Math.abs(p.y - y) < ON_END)
+  const left = corners.reduce((most, p) => (p.x < most.x ? p : most))
+  const right = corners.reduce((most, p) => (p.x > most.x ? p : most))
   return {
-    near: box.min.y - from,
-    far: box.max.y - from,
-    rest: to - box.max.y,
-    atNear: acrossAt(outline, piece.roughOnLeaf, box.min.y),
-    atFar: acrossAt(outline, piece.roughOnLeaf, box.max.y),
+    left: { along: alongTo(outline, left), across: left.x - edgeBeside(outline, left, 'left') },
+    right: { along: alongTo(outline, right), across: edgeBeside(outline, right, 'right') - right.x },
   }
 }
 
-/** Where the leaf begins and ends on the middle line of the piece. */
-function alongAt(outline: Ring<'leaf'>, { min, max }: Box<'leaf'>): { from: number; to: number } {
-  const middle = (min.x + max.x) / 2
-  const ends = crossings(outline, 'x', middle)
-  const leaf = boxAround(outline)
-  return {
-    from: nearestBefore(ends, (min.y + max.y) / 2) ?? leaf.min.y,
-    to: nearestAfter(ends, (min.y + max.y) / 2) ?? leaf.max.y,
-  }
+/** From the numbered end to a corner: to the nearest place of the outline before it, or behind it if there is none. */
+function alongTo(outline: Ring<'leaf'>, corner: Point<'leaf'>): number {
+  const ends = crossings(outline, 'x', corner.x)
+  return corner.y - (lastUpTo(ends, corner.y) ?? Math.min(...ends))
 }
 
-/** From the wild edges to what the piece has at this height: a straight end, or the tip of a wedge. */
-function acrossAt(outline: Ring<'leaf'>, rough: Ring<'leaf'>, y: number): AcrossAt {
-  const { min, max } = boxAround(rough.filter((p) => Math.abs(p.y - y) < 0.01))
-  const leaf = boxAround(outline)
-  // where the piece reaches past the leaf, the nearest place on the leaf is measured
-  const level = Math.min(leaf.max.y - 1e-6, Math.max(leaf.min.y + 1e-6, y))
-  const edges = crossings(outline, 'y', level)
-  const middle = (min.x + max.x) / 2
-  return {
-    fromLeft: min.x - (nearestBefore(edges, middle) ?? leaf.min.x),
-    fromRight: (nearestAfter(edges, middle) ?? leaf.max.x) - max.x,
-  }
+function edgeBeside(outline: Ring<'leaf'>, corner: Point<'leaf'>, side: 'left' | 'right'): number {
+  const edges = crossings(outline, 'y', corner.y)
+  const beside = side === 'left' ? lastUpTo(edges, corner.x) : firstFrom(edges, corner.x)
+  return beside ?? (side === 'left' ? Math.min(...edges) : Math.max(...edges))
 }
 
-function crossings(outline: Ring<'leaf'>, fixed: 'x' | 'y', at: number): readonly number[] {
+/** Where the outline crosses a line at a level of x or y; past the leaf, the line that just meets it. */
+function crossings(outline: Ring<'leaf'>, fixed: 'x' | 'y', wanted: number): readonly number[] {
+  const { min, max } = boxAround(outline)
+  const at = Math.min(max[fixed] - 1e-6, Math.max(min[fixed] + 1e-6, wanted))
   const free = fixed === 'x' ? 'y' : 'x'
   return ringEdges(outline).flatMap(({ a, b }) =>
     a[fixed] > at === b[fixed] > at ? [] : [a[free] + ((b[free] - a[free]) * (at - a[fixed])) / (b[fixed] - a[fixed])],
   )
 }
 
-const nearestBefore = (places: readonly number[], at: number): number | null => {
+const lastUpTo = (places: readonly number[], at: number): number | null => {
   const before = places.filter((place) => place <= at)
   return before.length ? Math.max(...before) : null
 }
 
-const nearestAfter = (places: readonly number[], at: number): number | null => {
-  const after = places.filter((place) => place > at)
+const firstFrom = (places: readonly number[], at: number): number | null => {
+  const after = places.filter((place) => place >= at)
   return after.length ? Math.min(...after) : null
 }
