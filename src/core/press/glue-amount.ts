@@ -58,15 +58,18 @@ export function amountSentence(need: GlueNeed, glue: GlueInUse): string {
   const count = need.lines.length
   const lines = count === 1 ? 'one glue line' : `${count} glue lines`
   const up = (value: number): number => Math.ceil(value / 5 - 1e-9) * 5
-  const mix = need.mix && glue.figures.ratio
-  const parts =
-    mix && need.mix ? ` Mix ${up(need.mix.first)} g of ${mix.of} with ${up(need.mix.second)} g of ${mix.to}.` : ''
-  const unknown = !mix && glue.name === 'epoxy' ? ' Mix it by the ratio on its sheet, by weight.' : ''
+  const names = glue.figures.ratio ?? UNNAMED_MIX
+  const parts = need.mix
+    ? ` Mix ${up(need.mix.first)} g of ${names.of} with ${up(need.mix.second)} g of ${names.to}.`
+    : ''
+  const unknown = !need.mix && glue.name === 'epoxy' ? ' Mix it by the ratio on its sheet, by weight.' : ''
   return (
     `For ${lines}: ${up(need.grams)} g, ${up(need.millilitres)} ml or ${need.fluidOunces.toFixed(1)} US fl oz of ${GLUE_WORDS[glue.name]}, ` +
     `at ${Math.round(need.spread)} g/m² (${Math.round(need.lbPerThousand)} lb/1000 ft²).${parts}${unknown}`
   )
 }
+
+const UNNAMED_MIX = { of: 'resin', to: 'hardener' }
 
 /** Moisture that the glue brings into a leaf, as points of %: half its water goes into the leaf (common practice). */
 export function waterIntoLeaf(
