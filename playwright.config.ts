@@ -9,6 +9,7 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
+  workers: 2,
   reporter: 'line',
   expect: {
     // the usual tolerance lets a leaf of another colour pass
