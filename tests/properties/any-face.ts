@@ -39,11 +39,18 @@ export function anyRecipe(chance: Chance): Recipe {
       numberedEnds: ends(chance),
     })
   const arrangement = oneOf(chance, 'running' as const, 'balance' as const, 'centre balance' as const)
+  if (chance() < 0.2)
+    return strips({
+      ...shared,
+      laying,
+      match: 'slip-centre-book',
+      count: chance() < 0.3 ? 'fewest' : 2 * whole(chance, 2, 4),
+    })
   return strips({
     ...shared,
     laying,
     arrangement,
-    match: oneOf(chance, 'book', 'slip'),
+    match: oneOf(chance, 'book', 'slip', 'reverse slip'),
     count: arrangement === 'running' || chance() < 0.3 ? 'fewest' : whole(chance, 1, 8),
     centreOn: oneOf(chance, 'seam', 'leaf', 'either'),
     startAt: oneOf(chance, 'left', 'right'),

@@ -44,6 +44,27 @@ const GROWING: readonly { of: string; ids: readonly (readonly string[])[]; grown
     ],
   },
   {
+    of: 'reverse slip',
+    grown: [2, 4, 6].map((count) =>
+      faceOf(partOf({ width: 140 * count, recipe: strips({ match: 'reverse slip', count }) })),
+    ),
+    ids: [
+      ['L1', 'R1'],
+      ['L2', 'L1', 'R1', 'R2'],
+      ['L3', 'L2', 'L1', 'R1', 'R2', 'R3'],
+    ],
+  },
+  {
+    of: 'slip-centre-book',
+    grown: [4, 6].map((count) =>
+      faceOf(partOf({ width: 140 * count, recipe: strips({ match: 'slip-centre-book', count }) })),
+    ),
+    ids: [
+      ['L2', 'L1', 'R1', 'R2'],
+      ['L3', 'L2', 'L1', 'R1', 'R2', 'R3'],
+    ],
+  },
+  {
     of: 'four-way',
     grown: [4, 8].map((count) => faceOf(partOf({ width: 70 * count, length: 1200, recipe: fourWay({ count }) }))),
     ids: [

@@ -6,26 +6,61 @@ import type { SeamReport } from '../seams/seam-report'
 /** Whether the figure does at every seam what the match promises. */
 export function checkMeeting(face: LaidFace, seams: readonly SeamReport[]): readonly Finding[] {
   if (seams.length === 0 || face.pieces.some(({ leaf }) => leaf === null)) return []
-  const promised = promisedBy(face.part.recipe)
-  if (!promised) return []
-  const broken = seams.filter(({ meets }) => meets !== promised)
-  return broken.length === 0 ? [allMeet(face, seams, promised)] : broken.map((seam) => breaks(face, seam, promised))
+  const { recipe } = face.part
+  const judged = seams.flatMap((seam) => {
+    const promised = promisedAt(recipe, seam)
+    return promised ? [{ seam, promised }] : []
+  })
+  if (judged.length === 0) return []
+  const broken = judged.filter(({ seam, promised }) => seam.meets !== promised)
+  return broken.length === 0
+    ? [allMeet(face, judged)]
+    : broken.map(({ seam, promised }) => breaks(face, seam, promised))
 }
 
-/** A slipped sunburst promises nothing: each wedge shows the same figure, but grain runs against grain at its seams. */
-function promisedBy(recipe: Recipe): 'mirrors' | 'repeats' | null {
-  if (recipe.pattern === 'four-way' || recipe.match === 'book') return 'mirrors'
-  return recipe.pattern === 'strips' ? 'repeats' : null
+type Promised = 'mirrors' | 'repeats'
+
+/**
+ * What the figure ought to do at a seam. Where grain runs against grain by the nature of the match (a slipped sunburst,
+ * a reverse slip, whose neighbours lie end against end) nothing is promised.
+ */
+function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
+  switch (recipe.pattern) {
+    case 'four-way':
+      return 'mirrors'
+    case 'radial':
+      return recipe.match === 'book' ? 'mirrors' : null
+    case 'strips':
+      if (recipe.match === 'reverse slip') return null
+      if (recipe.match === 'slip-centre-book') return isBetweenHalves(seam) ? 'mirrors' : 'repeats'
+      return recipe.match === 'book' ? 'mirrors' : 'repeats'
+  }
 }
 
-const allMeet = (face: LaidFace, seams: readonly SeamReport[], promised: string): Finding => ({
+const isBetweenHalves = ({ stretches }: SeamReport): boolean =>
+  stretches.every(({ left, right }) => left === 'L1' && right === 'R1')
+
+interface Judged {
+  readonly seam: SeamReport
+  readonly promised: Promised
+}
+
+function allMeet(face: LaidFace, judged: readonly Judged[]): Finding {
+  const mirrored = judged.filter(({ promised }) => promised === 'mirrors')
+  const promised = mirrored.length === judged.length ? 'mirrors' : mirrored.length === 0 ? 'repeats' : 'both'
+  // only where the figure mirrors does it matter how far apart the two faces lie in the log
+  const seams = (promised === 'both' ? mirrored : judged).map(({ seam }) => seam)
+  return figureMeets(face, seams, { promised, seams: judged.length, mirrored: mirrored.length })
+}
+
+const figureMeets = (face: LaidFace, seams: readonly SeamReport[], about: Finding['about']): Finding => ({
   code: 'figure-meets',
   grade: 'good',
   part: face.part.id,
   place: { on: 'face' },
   measured: Math.max(...seams.map(({ depthOffset }) => depthOffset ?? 0)),
   limit: null,
-  about: { promised, seams: seams.length },
+  about,
   remedies: [],
 })
 

@@ -92,7 +92,9 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   'figure-meets': (f, say) =>
     text(f, 'promised') === 'mirrors'
       ? `The figure mirrors at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}; ${apart(f, say)}.`
-      : `The figure repeats at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}, as a slip match does.`,
+      : text(f, 'promised') === 'both'
+        ? `The figure mirrors at ${mirroredSeams(f)} and repeats at the others; ${apart(f, say)}.`
+        : `The figure repeats at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}, as a slip match does.`,
   'figure-breaks': (f, say) =>
     text(f, 'promised') === 'mirrors'
       ? `The figure does not mirror at seam ${text(f, 'letter')}${f.measured && f.measured > 0.1 ? `: it jumps ${say.seam(f.measured)} there` : ''}. ${MIRROR_ADVICE}`
@@ -100,6 +102,9 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }
+
+const mirroredSeams = (f: Finding): string =>
+  number(f, 'mirrored') === 1 ? 'the centre seam' : `${number(f, 'mirrored')} of ${number(f, 'seams')} seams`
 
 const apart = (f: Finding, say: Say): string =>
   measured(f) < 0.01

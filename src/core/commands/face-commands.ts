@@ -26,7 +26,14 @@ export const changeRecipe = (job: Job, id: PartId, patch: RecipePatch): Next =>
 /** A field that the pattern does not have is left out: a recipe holds only what it means. */
 function patchedRecipe(recipe: Recipe, patch: RecipePatch): Recipe {
   const known = Object.entries(patch).filter(([key]) => key in recipe)
-  return patched(recipe, Object.fromEntries(known))
+  return togetherAgain(patched(recipe, Object.fromEntries(known)), patch)
+}
+
+/** A slip-centre-book is laid in centre balance alone: the newer of two decisions that don't go together holds. */
+function togetherAgain(recipe: Recipe, patch: RecipePatch): Recipe {
+  if (recipe.pattern !== 'strips' || recipe.match !== 'slip-centre-book' || recipe.arrangement === 'centre balance')
+    return recipe
+  return 'match' in patch ? { ...recipe, arrangement: 'centre balance' } : { ...recipe, match: 'slip' }
 }
 
 /** Another pattern keeps the leaf to start with, and how the bundle is opened. */

@@ -7,7 +7,7 @@ import { FOUR_WAY_COUNTS } from '../patterns/four-way'
 import type { Sizes } from '../patterns/pattern'
 import { RADIAL_COUNTS } from '../patterns/radial'
 import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
-import { STRIP_COUNTS } from '../patterns/strips'
+import { CENTRE_BOOK_COUNTS, STRIP_COUNTS } from '../patterns/strips'
 import {
   balanceCountAfter,
   balanceCountBefore,
@@ -116,7 +116,7 @@ function leastCount(recipe: Recipe, demand: CountDemand): number {
       const count = centred
         ? (before ? centreCountBefore : centreCountAfter)(wide)
         : (before ? balanceCountBefore : balanceCountAfter)(wide)
-      return Math.min(STRIP_COUNTS.max, withParity(recipe, count))
+      return allowedCount(recipe, Math.min(STRIP_COUNTS.max, withParity(recipe, count)))
     }
   }
 }
@@ -138,6 +138,10 @@ function allowedCount(recipe: Recipe, count: number): number {
   if (recipe.pattern === 'four-way') {
     const fours = Math.ceil(count / FOUR_WAY_COUNTS.step) * FOUR_WAY_COUNTS.step
     return Math.min(FOUR_WAY_COUNTS.max, Math.max(FOUR_WAY_COUNTS.min, fours))
+  }
+  if (recipe.match === 'slip-centre-book') {
+    const { min, max, step } = CENTRE_BOOK_COUNTS
+    return Math.min(max, Math.max(min, Math.ceil(count / step) * step))
   }
   const { min, max } = recipe.pattern === 'radial' ? RADIAL_COUNTS : STRIP_COUNTS
   return Math.min(max, Math.max(min, count))

@@ -3,6 +3,7 @@ import { point, type Point } from '../geometry/point'
 import type { Region } from '../geometry/polygon'
 import type { Band } from '../patterns/columns'
 import type { StripRecipe } from '../patterns/recipe'
+import { spunInRun } from '../patterns/strips'
 import { clearBand } from './clear-band'
 
 /** What a running match asks of its leaves. */
@@ -77,7 +78,7 @@ function bandsAt(
   leaves: readonly RunningLeaf[],
   height: number,
 ): RunningBands | null {
-  const clear = leaves.map(({ usable, shift }) => clearOf(usable, shift, demand, height))
+  const clear = leaves.map(({ usable, shift }, i) => clearOf(usable, shift, demandOf(recipe, i, demand), height))
   const taken: Band[] = []
   let left = demand.width
   for (let i = 0; i < clear.length && left > 1e-6; i++) {
@@ -88,7 +89,7 @@ function bandsAt(
     const alone = seam === null ? here : cutAt(here, sideOfSeam(recipe, i), seam)
     const next = clear[i + 1]
     const isLast = alone.high - alone.low >= left - 1e-6 || !next
-    const band = isLast || recipe.match === 'slip' ? alone : meeting(alone, next, sideOfSeam(recipe, i + 1))
+    const band = isLast || recipe.match !== 'book' ? alone : meeting(alone, next, sideOfSeam(recipe, i + 1))
     if (band.high - band.low <= 0) break
     taken.push(isLast && alone.high - alone.low >= left ? lastOf(recipe, i, band, left) : band)
     left -= band.high - band.low
@@ -101,6 +102,12 @@ function bandsAt(
     bands: taken.map(({ low, high }) => ({ low: low - origin, high: high - origin })),
     bare: Math.max(0, left),
   }
+}
+
+/** A spun leaf has its far end where the others have their numbered one, and what stands over there with it. */
+function demandOf(recipe: StripRecipe, i: number, demand: RunningDemand): RunningDemand {
+  const isSpun = recipe.match === 'reverse slip' && spunInRun(i)
+  return isSpun ? { ...demand, above: demand.below, below: demand.above } : demand
 }
 
 /** The clear strip of a leaf in the frame that all leaves share, less what jointing takes. */
@@ -133,8 +140,9 @@ const meeting = (band: Band, next: Band, side: 'left' | 'right'): Band =>
 
 /** The last leaf is cut off where the sheet ends: away from its seam, in a slip match away from the edge that meets. */
 function lastOf(recipe: StripRecipe, i: number, { low, high }: Band, width: number): Band {
-  if (recipe.match === 'slip') {
-    const meetsLeft = (recipe.startAt === 'left') === (recipe.sideUp === 'numbered')
+  if (recipe.match !== 'book') {
+    const isReversed = (recipe.sideUp === 'other') !== (recipe.match === 'reverse slip' && spunInRun(i))
+    const meetsLeft = (recipe.startAt === 'left') !== isReversed
     return meetsLeft ? { low, high: low + width } : { low: high - width, high }
   }
   const seamSide = i === 0 ? otherSide(sideOfSeam(recipe, 1)) : sideOfSeam(recipe, i)

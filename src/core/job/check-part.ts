@@ -1,5 +1,5 @@
 import type { Edges } from '../geometry/box'
-import type { Recipe } from '../patterns/recipe'
+import type { Recipe, StripRecipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
 import type { Part } from './job'
@@ -42,8 +42,15 @@ function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
   return (
     (recipe.count === 'fewest' ? null : numberTrouble(recipe.count, LIMITS.count, place('count'))) ??
     numberTrouble(recipe.firstLeaf, LIMITS.leafNumber, place('firstLeaf')) ??
+    (recipe.pattern === 'strips' ? togetherTrouble(recipe, place('arrangement')) : null) ??
     (recipe.pattern === 'radial' ? numberTrouble(recipe.firstSeam, LIMITS.firstSeam, place('firstSeam')) : null)
   )
+}
+
+/** Two halves booked at the centre leave no choice of arrangement. */
+function togetherTrouble({ match, arrangement }: StripRecipe, place: string): MeaningTrouble | null {
+  if (match !== 'slip-centre-book' || arrangement === 'centre balance') return null
+  return { trouble: 'not together', place, value: match, needs: 'centre balance' }
 }
 
 function placesTrouble({ positions, chosen, nudges }: Part, owner: string): MeaningTrouble | null {

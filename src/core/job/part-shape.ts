@@ -18,7 +18,7 @@ const acrossLaying = v.optional(oneOf(['by spine', 'left to right', 'right to le
 const stripShape = v.strictObject({
   ...anyRecipe,
   pattern: v.literal('strips'),
-  match,
+  match: v.optional(oneOf(['book', 'slip', 'reverse slip', 'slip-centre-book'])),
   arrangement: v.optional(oneOf(['running', 'balance', 'centre balance'])),
   equal,
   centreOn: v.optional(oneOf(['seam', 'leaf', 'either'])),

@@ -62,6 +62,8 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
       return `${trouble.place} begins and ends at the same point.`
     case 'nothing left':
       return `${trouble.place} leaves ${length(trouble.value)} of the panel; more than ${length(0)} must be left.`
+    case 'not together':
+      return `${trouble.place}: “${trouble.value}” goes with “${trouble.needs}” alone.`
     case 'first leaf drifts':
       return `${trouble.place} must be 0: drift is measured from leaf ${trouble.leaf}, the first of its flitch.`
   }

@@ -13,10 +13,16 @@ export type Spine = 'left' | 'right'
 /** By spine: so that the first pair shows the two faces of one knife cut. */
 export type Laying = 'by spine' | 'left to right' | 'right to left'
 
+/**
+ * Book: every other leaf turned over. Slip: all as they lie. Reverse slip (also called swing): every other leaf spun.
+ * Slip-centre-book: two slipped halves, booked at the centre.
+ */
+export type StripMatch = 'book' | 'slip' | 'reverse slip' | 'slip-centre-book'
+
 /** Leaves side by side over the full length of the face. */
 export interface StripRecipe {
   readonly pattern: 'strips'
-  readonly match: 'book' | 'slip'
+  readonly match: StripMatch
   readonly arrangement: 'running' | 'balance' | 'centre balance'
   readonly count: LeafCount
   readonly firstLeaf: number
@@ -28,7 +34,7 @@ export interface StripRecipe {
   readonly startAt: 'left' | 'right'
   readonly spine: Spine
   readonly laying: Laying
-  /** Slip: which side of all the leaves is up. */
+  /** Slip and reverse slip: which side of all the leaves is up. */
   readonly sideUp: 'numbered' | 'other'
 }
 

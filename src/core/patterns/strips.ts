@@ -23,6 +23,9 @@ export const USUAL_STRIPS: StripRecipe = {
 /** The counts that the pattern takes. */
 export const STRIP_COUNTS = { min: 1, max: 64 }
 
+/** A slip-centre-book takes an even number, so that its centre is a seam, and two slipped leaves a half at least. */
+export const CENTRE_BOOK_COUNTS = { min: 4, max: 64, step: 2 }
+
 /**
  * Leaves side by side over the full length: `count` columns of equal width, or in a running match one column for each
  * band, as wide as the band, from the starting edge on.
@@ -39,24 +42,28 @@ export function planStrips(
     ? runningBorders(recipe, sizes, present(bands, 'a running match without bands'))
     : equalColumns(sizes, count, recipe.equal, recipe.arrangement === 'centre balance')
   const columns = borders.length - 1
-  const overs = turnsOfStrips(recipe, columns, bundle)
+  const turns = turnsOfStrips(recipe, columns, bundle)
+  const overs = turns.map(({ overX }) => overX)
   const laying = layingOfStrips(recipe, overs, bundle)
   const rankOf = (i: number) => (laying === 'left to right' ? i : columns - 1 - i)
   const centres = running
     ? runningCentres(borders, overs, laying, present(bands, 'a running match without bands'))
     : balanceCentres(recipe, sizes, borders, overs)
   return {
-    cells: overs.map((over, i) => ({
+    cells: turns.map(({ overX, overY }, i) => ({
       id: running ? (`S${rankOf(i) + 1}` as CellId) : columnId(i, columns),
       rank: rankOf(i),
       bounds: columnBounds(borders, i),
-      lay: layAt(point(centres[i]!, 0), over, false),
-      turn: turnOf(over, false),
+      lay: layAt(point(centres[i]!, 0), overX, overY),
+      turn: turnOf(overX, overY),
     })),
     outerJointed: ['left', 'right'],
     columns: overs.map((_, i) => finishedColumn(sizes, borders, i)),
   }
 }
+
+/** Neighbours lie the same side up everywhere. */
+const isSlipped = ({ match }: StripRecipe): boolean => match === 'slip' || match === 'reverse slip'
 
 /** The seam at which the first pair is opened: on the centre, else the first one laid. */
 function hingeSeam(recipe: StripRecipe, count: number, bundle: Bundle): number {
@@ -68,17 +75,47 @@ function hingeSeam(recipe: StripRecipe, count: number, bundle: Bundle): number {
   return laying === 'left to right' ? 1 : count - 1
 }
 
-/** Which columns are turned over. A single leaf lies numbered side up in a book match. */
-function turnsOfStrips(recipe: StripRecipe, count: number, bundle: Bundle): readonly boolean[] {
-  if (recipe.match === 'slip') return Array.from({ length: count }, () => recipe.sideUp === 'other')
-  if (count === 1) return [false]
-  return bookTurns(count, hingeSeam(recipe, count, bundle), recipe.spine)
+/** In which axes the leaf of each column is reversed: across for turned over, both for spun, along for end over end. */
+interface StripTurn {
+  readonly overX: boolean
+  readonly overY: boolean
 }
+
+function turnsOfStrips(recipe: StripRecipe, count: number, bundle: Bundle): readonly StripTurn[] {
+  const turnedOver = (overX: boolean): StripTurn => ({ overX, overY: false })
+  const columns = Array.from({ length: count }, (_, i) => i)
+  switch (recipe.match) {
+    case 'slip':
+      return columns.map(() => turnedOver(recipe.sideUp === 'other'))
+    case 'reverse slip':
+      return columns.map((i) => spunIn(recipe, spunColumn(recipe, i, count)))
+    case 'slip-centre-book':
+      return columns.map((i) => turnedOver(i < count / 2 === (recipe.spine === 'left')))
+    case 'book':
+      // a single leaf lies numbered side up
+      if (count === 1) return [turnedOver(false)]
+      return bookTurns(count, hingeSeam(recipe, count, bundle), recipe.spine).map(turnedOver)
+  }
+}
+
+const spunIn = (recipe: StripRecipe, spun: boolean): StripTurn => ({
+  overX: (recipe.sideUp === 'other') !== spun,
+  overY: spun,
+})
+
+/** Every other leaf is spun: never the one on the centre, or left of a centre seam, nor the first of a running match. */
+function spunColumn(recipe: StripRecipe, i: number, count: number): boolean {
+  if (recipe.arrangement !== 'running') return Math.abs(i - Math.floor((count - 1) / 2)) % 2 === 1
+  return spunInRun(recipe.startAt === 'left' ? i : count - 1 - i)
+}
+
+/** Whether the leaf of a running reverse slip is spun, by its place in the run, counted from 0. */
+export const spunInRun = (rank: number): boolean => rank % 2 === 1
 
 function layingOfStrips(recipe: StripRecipe, overs: readonly boolean[], bundle: Bundle): Exclude<Laying, 'by spine'> {
   if (recipe.arrangement === 'running') return recipe.startAt === 'left' ? 'left to right' : 'right to left'
   if (recipe.laying !== 'by spine') return recipe.laying
-  if (recipe.match === 'slip' || overs.length === 1) return 'left to right'
+  if (isSlipped(recipe) || overs.length === 1) return 'left to right'
   return layingBySpine(overs[hingeSeam(recipe, overs.length, bundle) - 1]!, bundle.numberFacesNext)
 }
 
@@ -96,13 +133,18 @@ function balanceCentres(
   const count = overs.length
   const middle = (i: number) => {
     // slipped pieces lie over each other as they were taped; where no column is an inner one, by what stays of them
-    if (recipe.match === 'slip' && recipe.equal === 'before trimming' && count > 2)
+    if (recipe.match !== 'book' && recipe.equal === 'before trimming' && count > 2)
       return (borders[i]! + borders[i + 1]!) / 2
     if (recipe.equal === 'after trimming') return -sizes.width / 2 + ((i + 0.5) * sizes.width) / count
     const { from, to } = finishedColumn(sizes, borders, i)
     return (from + to) / 2
   }
-  if (recipe.match === 'slip') return overs.map((_, i) => middle(i))
+  if (isSlipped(recipe)) return overs.map((_, i) => middle(i))
+  if (recipe.match === 'slip-centre-book') {
+    // the left half mirrors the right one, so that the centre seam is a mirror however unequal the halves
+    const seam = borders[count / 2]!
+    return overs.map((_, i) => (i < count / 2 ? 2 * seam - middle(count - 1 - i) : middle(i)))
+  }
   const reference = Math.floor(count / 2)
   const centres = overs.map(() => 0)
   centres[reference] = middle(reference)

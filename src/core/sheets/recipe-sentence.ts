@@ -100,7 +100,13 @@ function stripPieces(recipe: StripRecipe): readonly RecipePiece[] {
 }
 
 const turnPieces = (recipe: StripRecipe): readonly RecipePiece[] =>
-  recipe.match === 'book' ? spinePieces(recipe) : [text('the '), value('sideUp', recipe.sideUp), text(' side up, ')]
+  recipe.match === 'book' || recipe.match === 'slip-centre-book'
+    ? spinePieces(recipe)
+    : [
+        text(recipe.match === 'reverse slip' ? 'every other one spun, the ' : 'the '),
+        value('sideUp', recipe.sideUp),
+        text(' side up, '),
+      ]
 
 const equalPieces = ({ equal }: StripRecipe | FourWayRecipe): readonly RecipePiece[] => [
   text('equal '),

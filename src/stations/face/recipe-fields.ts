@@ -2,6 +2,7 @@ import { changeRecipe } from '../../core/commands/face-commands'
 import { changePart, type PartPatch } from '../../core/commands/part-commands'
 import type { RecipePatch } from '../../core/commands/face-commands'
 import type { Part } from '../../core/job/job'
+import type { Recipe } from '../../core/patterns/recipe'
 import type { Workshop } from '../../store/workshop.svelte'
 
 /** How a face is made, as one choice: the pattern, and for leaves side by side the arrangement. */
@@ -14,6 +15,23 @@ export const ARRANGEMENTS: readonly { readonly value: Arrangement; readonly name
   { value: 'four-way', name: 'four-way' },
   { value: 'radial', name: 'radial' },
 ]
+
+type Match = 'book' | 'slip' | 'reverse slip' | 'slip-centre-book'
+
+const BOOK_OR_SLIP: readonly { readonly value: Match; readonly name: string }[] = [
+  { value: 'book', name: 'book' },
+  { value: 'slip', name: 'slip' },
+]
+
+/** The matches that a pattern can be laid in. */
+export const matchesOf = ({ pattern }: Recipe) =>
+  pattern === 'strips'
+    ? ([
+        ...BOOK_OR_SLIP,
+        { value: 'reverse slip', name: 'reverse slip' },
+        { value: 'slip-centre-book', name: 'slip-centre-book' },
+      ] as const)
+    : BOOK_OR_SLIP
 
 export const arrangementOf = ({ recipe }: Part): Arrangement =>
   recipe.pattern === 'strips' ? recipe.arrangement : recipe.pattern

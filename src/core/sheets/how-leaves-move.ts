@@ -1,0 +1,24 @@
+import type { Recipe, StripRecipe } from '../patterns/recipe'
+
+/** How the leaves of a pattern are moved from the bundle to the face, in one sentence: names differ from region to region. */
+export function howLeavesMove(recipe: Recipe): string {
+  switch (recipe.pattern) {
+    case 'strips':
+      return STRIPS[recipe.match]
+    case 'four-way':
+      return 'Four leaves are opened like two books, and the lower pair is turned end over end against the upper one.'
+    case 'radial':
+      return recipe.match === 'book'
+        ? 'Wedges with the grain on their middle line lie round a centre, every other one turned over.'
+        : 'Wedges with the grain on their middle line lie round a centre, all the same side up.'
+  }
+}
+
+const STRIPS: Readonly<Record<StripRecipe['match'], string>> = {
+  book: 'Every other leaf is turned over like a page, so that the figure mirrors at every seam.',
+  slip: 'The leaves are slid beside each other as they lie, the same side and the same end up.',
+  'reverse slip':
+    'The leaves are slid beside each other, and every other one is spun by half a turn; the same side stays up. Some call it swing match.',
+  'slip-centre-book':
+    'The leaves of each half are slid beside each other; one half is turned over, so that the two are booked at the centre.',
+}
