@@ -101,21 +101,31 @@ test('a leaf’s number dragged onto another cell swaps the two', async ({ page,
   test.skip(hasTouch, 'on a touch screen leaves are swapped in the table')
   const board = page.getByRole('img', { name: /^Face of Door, far left/ })
   await expect(board).toHaveAttribute('aria-label', /Leaves: 4, 3 turned over/)
-  const box = (await board.boundingBox())!
-  const tags = await findTags(page, box)
-  await page.mouse.move(tags.left.x, tags.left.y)
+  const tag = await whiteTag(page)
+  await page.mouse.move(tag.x, tag.y)
   await page.mouse.down()
-  for (let i = 1; i <= 10; i++)
-    await page.mouse.move(tags.left.x + ((tags.right.x - tags.left.x) * i) / 10, tags.right.y)
+  // anywhere on the wood of the other half will do
+  for (let i = 1; i <= 10; i++) await page.mouse.move(tag.x + 14 * i, tag.y + 6 * i)
   await page.mouse.up()
   await expect(board).toHaveAttribute('aria-label', /Leaves: 3, 4 turned over/)
   await expect(page.getByText(/they lie the other way round in the log/)).toBeVisible()
 })
 
-/** The tags lie in the upper part of the two halves of the door, which stands in the middle of the board. */
-async function findTags(page: Page, box: { x: number; y: number; width: number; height: number }) {
-  void page
-  const middle = box.x + box.width / 2
-  const y = box.y + 97
-  return { left: { x: middle - 64, y }, right: { x: middle + 70, y } }
-}
+/** The middle of the white tag in the upper half of the face: the only pure white of any size there. */
+const whiteTag = (page: Page) =>
+  page.evaluate(() => {
+    const board = document.querySelector('[role=img][aria-label^="Face of"]')!
+    for (const canvas of board.querySelectorAll('canvas')) {
+      const { width, height } = canvas
+      const { data } = canvas.getContext('2d')!.getImageData(0, 0, width, Math.floor(height / 2))
+      const white: { x: number; y: number }[] = []
+      for (let i = 0; i < data.length; i += 4)
+        if (data[i]! + data[i + 1]! + data[i + 2]! + data[i + 3]! === 1020)
+          white.push({ x: (i / 4) % width, y: Math.floor(i / 4 / width) })
+      if (white.length < 200) continue
+      const box = canvas.getBoundingClientRect()
+      const mean = (axis: 'x' | 'y') => white.reduce((sum, p) => sum + p[axis], 0) / white.length
+      return { x: box.x + (mean('x') * box.width) / width, y: box.y + (mean('y') * box.height) / height }
+    }
+    throw new Error('there is no white tag')
+  })
