@@ -7,7 +7,8 @@
 import { describe, expect, it } from 'vitest'
 import { balanceOf, balanceSentences } from './balance'
 import { layerLine } from './layer-words'
-import { bendOf } from './plies'
+import { bendOf, pliesOf } from './plies'
+import { sectionBands } from './section'
 import type { Layer } from './pressing'
 import { suggestionSentence, thicknessSentences, thicknessSuggestions, totalThickness } from './thickness'
 import { ACROSS, ALONG, leafLayer, USUAL_ROOM } from './usual-pressing'
@@ -190,6 +191,24 @@ describe('warp', () => {
       expect(shares.reduce((sum, share) => sum + share[key], 0)).toBeCloseTo(whole[key], 9)
   })
 
+  it('[W14] measured against the core: MDF that grows all over adds nothing, the leaf that holds it does', () => {
+    const layers = [leafLayer('black walnut', 0.6, ACROSS), mdf(18)]
+    const [leaf, core] = bowShares(layers, [2, 2], SIZE)
+    expect(leaf!.acrossWidth).toBeGreaterThan(0.1)
+    expect(leaf!.alongLength).toBeLessThan(-1)
+    expect(Math.abs(core!.acrossWidth) + Math.abs(core!.alongLength)).toBeLessThan(1e-12)
+  })
+
+  it('plywood ply by ply: equal plies, each across the last, the outer ones as the board lies', () => {
+    const plies = pliesOf([birch(3.9, ALONG, 3)], [1])[0]!
+    expect(plies.map(({ thickness }) => thickness)).toEqual(
+      [1.3, 1.3, 1.3].map((value) => expect.closeTo(value, 12) as number),
+    )
+    const stifferAlong = plies.map(({ stiffness }) => stiffness[1]![1]! > stiffness[0]![0]!)
+    expect(stifferAlong).toEqual([true, false, true])
+    expect(plies.map(({ strain }) => strain.x > strain.y)).toEqual([true, false, true])
+  })
+
   it('[W14] one face against two', () => {
     const layers = [face, band, mdf(18), leafLayer('black cherry', 0.9)]
     expect(facedOnce(layers)).toEqual([face, band, mdf(18)])
@@ -219,5 +238,17 @@ describe('warp', () => {
       'In the driest season (wood at 6.2 %) it may bow: about ½ mm at most over its width, hollow on the show face; about ½ mm at most over its length, round on the show face.',
       'Most of it comes from the face, which moves otherwise than the MDF.',
     ])
+  })
+})
+
+describe('section', () => {
+  it('shows true depths, and thin layers thick enough to be seen, in a picture of the height asked for', () => {
+    const bands = sectionBands([face, glue, band, mdf(18), band, face], 60)
+    expect(bands.map(({ layer }) => layer)).toEqual([0, 2, 3, 4, 5])
+    expect(bands[2]!.to - bands[2]!.from).toBeCloseTo(18, 12)
+    expect(bands[4]!.shownTo).toBeCloseTo(60, 9)
+    for (const { shownFrom, shownTo } of bands) expect(shownTo - shownFrom).toBeGreaterThanOrEqual(60 * 0.06 - 1e-9)
+    expect(bands.map(({ grain }) => grain)).toEqual(['end', 'lengthwise', 'none', 'lengthwise', 'end'])
+    expect(sectionBands([burl], 10)).toMatchObject([{ shownFrom: 0, shownTo: 10, grain: 'every way' }])
   })
 })
