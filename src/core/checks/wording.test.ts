@@ -32,15 +32,15 @@ describe('findings as sentences', () => {
     { says: 'Take 4 or 2 for a seam', f: finding('odd-count', 3, { count: 3 }) },
     { says: '2 leaves are missing between them', f: finding('sequence-broken', 3, { before: 4, after: 5, breaks: 1 }) },
     { says: 'Move it 12 mm towards the numbered end', f: finding('outside-play', 12, { x: 0, y: -12 }) },
-  ])('[C1] $says', ({ says, f }) => {
+  ])('[K3] $says', ({ says, f }) => {
     expect(findingSentence(f, 'mm')).toContain(says)
   })
 
-  it('[C1] speaks the unit of the job', () => {
+  it('[K3] speaks the unit of the job', () => {
     expect(findingSentence(finding('short', 12.7, { leaf: 7, side: 'far end' }), 'in')).toContain('1/2 in short')
   })
 
-  it('[C2] names what a remedy would do', () => {
+  it('[K4] names what a remedy would do', () => {
     expect(remedyLabel({ remedy: 'less overhang', side: 'bottom', by: 12 }, 'mm')).toBe('12 mm less over at the bottom')
     expect(remedyLabel({ remedy: 'start at leaf', leaf: 8 }, 'mm')).toBe('Start at leaf 8')
   })
