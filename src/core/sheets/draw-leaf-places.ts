@@ -13,7 +13,7 @@ import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
 import { recipeSentence } from './recipe-sentence'
 
 /** Height of a template's title with the heads of its columns. */
-const TITLE = 22
+const TITLE = 20.5
 
 /** Where each template lies on each leaf, in figures to be read at arm's length, with boxes to tick. */
 export function drawLeafPlaces(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {

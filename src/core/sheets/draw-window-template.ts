@@ -15,7 +15,7 @@ import { templateHeading, templateNotes } from './template-words'
 import { blockItems, placeInRing, setBlock, type Paragraph } from './text-block'
 
 /** White round the piece on the sheet. */
-export const TEMPLATE_ROOM = 5
+export const TEMPLATE_ROOM = 3
 
 /**
  * A window at full scale in leaf orientation, seen from the numbered side, the numbered end at the top: the line to
@@ -33,7 +33,7 @@ export function drawWindowTemplate(face: LaidFace, template: WindowTemplate, uni
       closedLine('trim', transformRing(windowToSheet, trim), { dash: [8, 2, 1, 2] }),
     ),
   ]
-  const words = templateItems(ring, templateHeading(face, template, unit), templateNotes(face, unit))
+  const words = templateItems(ring, template.straight, templateHeading(face, template, unit), templateNotes(face, unit))
   const all = present(itemsBox([...lines, ...words]), 'a template has lines')
   return {
     title: `${face.part.name}, template ${template.name}`,
@@ -69,14 +69,16 @@ const isSame = (ring: Ring<'window'>, other: Ring<'window'>): boolean =>
  */
 function templateItems(
   ring: Ring<'sheet'>,
+  straight: boolean,
   heading: readonly Paragraph[],
   notes: readonly Paragraph[],
 ): readonly Item[] {
   const box = boxAround(ring)
   const whole = uprightIn(ring, [...heading, ...notes]) ?? alongIn(ring, [...heading, ...notes])
-  if (whole) return [...whole, ...endMarks(ring, whole)]
+  const marks = (words: readonly Item[]) => (straight ? endMarks(box, words) : [])
+  if (whole) return [...whole, ...marks(whole)]
   const within = uprightIn(ring, heading) ?? alongIn(ring, heading)
-  if (within) return [...within, ...endMarks(ring, within), ...below(box, notes)]
+  if (within) return [...within, ...marks(within), ...below(box, notes)]
   const middle = (box.min.x + box.max.x) / 2
   const foot = Math.min(box.max.y - 4, box.min.y + 40)
   return [
@@ -116,12 +118,11 @@ function below({ min, max }: Box<'sheet'>, paragraphs: readonly Paragraph[]): re
 }
 
 /** On a long piece the way to the numbered end is shown again and again, for the pages on which it comes. */
-function endMarks(ring: Ring<'sheet'>, words: readonly Item[]): readonly Item[] {
-  const box = boxAround(ring)
+function endMarks(box: Box<'sheet'>, words: readonly Item[]): readonly Item[] {
   const free = present(itemsBox(words), 'a template has words').max.y + 30
   const spots: number[] = []
   for (let y = free; y < box.max.y - 20; y += 200) spots.push(y)
-  if (boxWidth(box) < 60 || ring.length !== 4) return []
+  if (boxWidth(box) < 60) return []
   return spots.flatMap((y) => [
     ...arrow('mark', point(box.min.x + 14, y), point(box.min.x + 14, y - 14), { head: 4 }),
     text(point(box.min.x + 17, y), 'numbered end', { size: SMALLEST_TEXT }),

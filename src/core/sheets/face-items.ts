@@ -90,12 +90,12 @@ function leafTag(piece: Piece, onSheet: ToSheet, size: number): readonly Item[] 
     colour: over ? '#ffffff' : null,
   })
   if (!over) return [fill('mark', ring, '#ffffff'), closedLine('mark', ring), words]
-  const hook = point<'sheet'>(box.max.x - size * 0.75, at.y + size * 0.1)
+  const hook = point<'sheet'>(box.max.x - size * 0.75, at.y + size * 0.05)
   return [
     fill('mark', ring),
     words,
-    arc('mark', hook, size * 0.38, Math.PI, 2 * Math.PI, { pen: 0.3, colour: '#ffffff' }),
-    arrowHead('mark', point(hook.x + size * 0.38, hook.y + size * 0.4), Math.PI / 2, size * 0.45, '#ffffff'),
+    arc('mark', hook, size * 0.38, Math.PI, 2 * Math.PI, { pen: 0.45, colour: '#ffffff' }),
+    arrowHead('mark', point(hook.x + size * 0.38, hook.y + size * 0.4), Math.PI / 2, size * 0.6, '#ffffff'),
   ]
 }
 

@@ -1,9 +1,11 @@
+import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
 import type { Centre } from '../seams/centring'
 import type { SeamReport } from '../seams/seam-report'
 
-/** A face with its seams, as the sheets draw it. */
+/** A face with its seams, and what is to be minded, as the sheets draw it. */
 export interface JudgedFace extends LaidFace {
   readonly seams: readonly SeamReport[]
   readonly centre: Centre
+  readonly findings: readonly Finding[]
 }

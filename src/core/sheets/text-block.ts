@@ -58,8 +58,8 @@ export interface BlockPlace {
 }
 
 /**
- * The highest place in a convex ring where the paragraphs go, in a column as wide as the ring allows there, with
- * `beside` kept free on their left and `over` above them. null if there is none.
+ * The place in a convex ring where the paragraphs stand in the fewest lines, and the highest of such: a column as wide
+ * as the ring allows there, with `beside` kept free on its left and `over` above it. null if there is none.
  */
 export function placeInRing(
   ring: Ring<'sheet'>,
@@ -68,17 +68,29 @@ export function placeInRing(
 ): BlockPlace | null {
   const box = boxAround(ring)
   const [from, to] = [box.min.y + CLEAR, box.max.y - CLEAR]
+  const blockOf = rememberedBlocks(paragraphs)
+  let best: BlockPlace | null = null
   for (let top = from; top < to; top += STEP)
     for (let bottom = top + STEP; bottom <= to; bottom += STEP) {
       const { low, high } = spanOver(ring, top, bottom)
       const room = high - low - 2 * CLEAR - beside
-      const block = room < NARROWEST ? null : setBlock(paragraphs, Math.min(room, WIDEST))
+      const block = room < NARROWEST ? null : blockOf(Math.floor(Math.min(room, WIDEST)))
       if (!block || block.height + over > bottom - top) continue
+      if (best && block.height > best.block.height - 1) continue
       // a wide piece has its words where the first page of a tiling begins, a narrow one in its middle
       const left = room > WIDEST ? low + CLEAR : (low + high - block.width - beside) / 2
-      return { block, at: point(left + beside, top + over) }
+      best = { block, at: point(left + beside, top + over) }
     }
-  return null
+  return best
+}
+
+/** Most of the widths that are tried come again and again. */
+function rememberedBlocks(paragraphs: readonly Paragraph[]): (width: number) => TextBlock | null {
+  const known = new Map<number, TextBlock | null>()
+  return (width) => {
+    if (!known.has(width)) known.set(width, setBlock(paragraphs, width))
+    return known.get(width) ?? null
+  }
 }
 
 /** What a convex ring has in common between two levels. */

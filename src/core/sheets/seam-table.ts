@@ -1,0 +1,113 @@
+import { line, text } from '../drawing/build'
+import type { Item } from '../drawing/drawing'
+import type { PageSize } from '../drawing/sheet-set'
+import { edgeLength } from '../geometry/segment'
+import { point } from '../geometry/point'
+import type { SeamReport } from '../seams/seam-report'
+import { bareLength } from '../units/show-length'
+import type { LengthUnit } from '../units/unit'
+import type { JudgedFace } from './judged-face'
+import { PAGE_ROOM } from './page-head'
+
+const SIZE = 4
+const ROW = 6.4
+/** Seams that stand in one column of the table before a second is begun. */
+const MOST_ROWS = 9
+
+/** Room for the table, its head included. */
+export const seamTableHeight = ({ seams }: JudgedFace): number => (rowsOf(seams) + 1) * ROW + 2
+
+const columnsOf = (seams: readonly SeamReport[]): number => (seams.length > MOST_ROWS ? 2 : 1)
+const rowsOf = (seams: readonly SeamReport[]): number => Math.ceil(seams.length / columnsOf(seams))
+
+interface Column {
+  /** Share of the width of the table. */
+  readonly at: number
+  readonly head: string
+  readonly words: (seam: SeamReport) => string
+}
+
+/** The seams in letters' order: where they lie, how long they are, and how the figure meets there. */
+export function seamTable(face: JudgedFace, unit: LengthUnit, page: PageSize, top: number): readonly Item[] {
+  const { seams } = face
+  const [columns, rows] = [columnsOf(seams), rowsOf(seams)]
+  const room = page.width - 2 * PAGE_ROOM
+  const width = columns === 1 ? room : room / 2 - 4
+  return Array.from({ length: columns }, (_, i) =>
+    tableAt(
+      face,
+      seams.slice(i * rows, (i + 1) * rows),
+      unit,
+      point(PAGE_ROOM + i * (room / 2 + 4), top),
+      width,
+      columns === 1,
+    ),
+  ).flat()
+}
+
+function tableAt(
+  face: JudgedFace,
+  seams: readonly SeamReport[],
+  unit: LengthUnit,
+  { x, y }: { readonly x: number; readonly y: number },
+  width: number,
+  isWhole: boolean,
+): readonly Item[] {
+  const columns = isWhole ? wideColumns(face, unit) : narrowColumns(face, unit)
+  const row = (words: (column: Column) => string, down: number, isHead: boolean) =>
+    columns.map((column, i) =>
+      text(point(x + column.at * width, y + down), words(column), {
+        size: SIZE,
+        weight: isHead || i === 0 ? 'bold' : 'regular',
+      }),
+    )
+  return [
+    ...row(({ head }) => head, 4, true),
+    line('mark', [point(x, y + 5.8), point(x + width, y + 5.8)], { pen: 0.25 }),
+    ...seams.flatMap((seam, i) => row(({ words }) => words(seam), 4 + (i + 1) * ROW, false)),
+  ]
+}
+
+const wideColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] => [
+  { at: 0, head: 'Seam', words: ({ letter }) => letter },
+  { at: 0.11, head: `From the edge, ${unit}`, words: (seam) => fromEdge(face, seam, unit) },
+  { at: 0.37, head: 'From the centre', words: (seam) => fromCentre(seam, unit) },
+  { at: 0.58, head: 'Length', words: (seam) => bareLength(edgeLength(seam.edge), unit, 'seam') },
+  { at: 0.74, head: 'Figure there', words: (seam) => figureWords(seam) },
+]
+
+const narrowColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] => [
+  { at: 0, head: 'Seam', words: ({ letter }) => letter },
+  { at: 0.2, head: `Where, ${unit}`, words: (seam) => fromEdge(face, seam, unit) },
+  { at: 0.55, head: 'Length', words: (seam) => bareLength(edgeLength(seam.edge), unit, 'seam') },
+  { at: 0.78, head: 'Figure', words: ({ meets }) => meets },
+]
+
+const isRound = ({ kind }: SeamReport): boolean => kind === 'radial' || kind === 'diameter'
+const isUpright = ({ edge: { a, b } }: SeamReport): boolean => Math.abs(a.x - b.x) < 0.01
+
+/** From the finished panel's left edge, its upper edge, or round a centre from +x clockwise. */
+function fromEdge({ part }: JudgedFace, seam: SeamReport, unit: LengthUnit): string {
+  const { a, b } = seam.edge
+  if (isRound(seam)) {
+    const degrees = ((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI + 360) % 360
+    return `at ${Math.round(degrees * 100) / 100}°`
+  }
+  return isUpright(seam)
+    ? `left ${bareLength(a.x + part.width / 2, unit, 'seam')}`
+    : `top ${bareLength(a.y + part.length / 2, unit, 'seam')}`
+}
+
+function fromCentre(seam: SeamReport, unit: LengthUnit): string {
+  if (isRound(seam)) return 'through it'
+  const off = isUpright(seam) ? seam.edge.a.x : seam.edge.a.y
+  if (Math.abs(off) < 0.01) return 'on it'
+  const [before, after] = isUpright(seam) ? ['left', 'right'] : ['above', 'below']
+  return `${bareLength(Math.abs(off), unit, 'seam')} ${off < 0 ? before : after}`
+}
+
+/** Whether the figure mirrors or repeats, and how far apart in the log the faces lie that meet there. */
+function figureWords({ meets, depthOffset }: SeamReport): string {
+  if (depthOffset === null) return meets
+  return depthOffset < 0.01 ? `${meets}, one cut` : `${meets}, ${depthOffset.toFixed(1)} mm deeper`
+}
