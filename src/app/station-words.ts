@@ -33,8 +33,9 @@ function flitchWords({ job }: Workshop): string {
   return `${count(leaves.length, 'leaf', 'leaves')}${flawed ? `, ${flawed} with defects` : ''}`
 }
 
-function partsWords({ job, derived }: Workshop): string {
+function partsWords({ job, derived, isWhole }: Workshop): string {
   if (job.parts.length === 0) return 'none yet'
+  if (!isWhole) return count(job.parts.length, 'part')
   const wrong = derived.parts.filter((face) => wrongCount(face) > 0).length
   return `${count(job.parts.length, 'part')}, ${wrong ? `${wrong} to mend` : 'all fit'}`
 }
@@ -56,7 +57,8 @@ export function faceWords(face: DerivedPart): string {
       : 'seams cross on the centre'
 }
 
-function cuttingWords({ derived }: Workshop): string {
+function cuttingWords({ job, derived, isWhole }: Workshop): string {
+  if (!isWhole) return `${count(job.parts.length, 'part')} to cut`
   const ready = derived.parts.filter((face) => face.play.region.length > 0 && wrongCount(face) === 0).length
   return derived.parts.length ? `${ready} of ${derived.parts.length} ready to cut` : 'nothing to cut yet'
 }

@@ -27,7 +27,14 @@ export class Workshop {
 
   readonly job = $derived.by((): Job => this.jobs.job)
   readonly unit = $derived.by(() => this.job.unit)
-  readonly derived = $derived.by(() => derive(this.job, this.#answers))
+  #isWhole = $state(false)
+
+  /** Whether all parts have been looked at: at the start only the one that is shown. */
+  get isWhole(): boolean {
+    return this.#isWhole
+  }
+
+  readonly derived = $derived.by(() => derive(this.#isWhole ? this.job : onlyPart(this.job, this.part), this.#answers))
 
   readonly part = $derived.by((): Part | null => {
     const { parts } = this.job
@@ -38,6 +45,15 @@ export class Workshop {
     const wanted = this.session.flitch ?? this.part?.flitch
     return this.job.flitches.find(({ id }) => id === wanted) ?? this.job.flitches[0] ?? null
   })
+
+  /** Looks at the other parts too, one at a time, with a pause before each in which the page can be drawn and used. */
+  async considerAll(pause: () => Promise<void>): Promise<void> {
+    for (const part of this.job.parts) {
+      await pause()
+      derive(onlyPart(this.job, part), this.#answers)
+    }
+    this.#isWhole = true
+  }
 
   faceOf(id: PartId): DerivedPart | null {
     return this.derived.parts.find(({ part }) => part.id === id) ?? null
@@ -95,6 +111,8 @@ export class Workshop {
     return next.ok ? next.value : null
   }
 }
+
+const onlyPart = (job: Job, part: Part | null): Job => ({ ...job, parts: part ? [part] : [] })
 
 const KEY = Symbol('workshop')
 
