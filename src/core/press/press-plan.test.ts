@@ -13,7 +13,7 @@ import { pressingTroubles, roomTroubles } from './press-trouble'
 import { NO_DATA_SHEET, type Pressing } from './pressing'
 import { STEPS } from './steps'
 import { stepSentence, timelineOf, type JobSize } from './timeline'
-import { USUAL_ROOM, usualPressing } from './usual-pressing'
+import { leafLayer, USUAL_ROOM, usualPressing } from './usual-pressing'
 
 const PLAIN = usualPressing('black walnut', 0.6)
 const TASK: PressTask = {
@@ -196,6 +196,16 @@ describe('the plan', () => {
     expect(found.press).toEqual([])
     expect(found.glue.verdict.verdict).toBe('suits')
     expect(JSON.stringify(found.cautions)).not.toContain('The bag presses')
+  })
+
+  it('[W25] says when it does not know a wood, and when its figures are uncertain', () => {
+    const of = (species: string) =>
+      plan({ layers: [leafLayer(species, 0.6), PLAIN.layers[1]!, leafLayer(species, 0.6)] }).warp.sentences.slice(4)
+    expect(of('black walnut')).toEqual([])
+    expect(of('maple')).toEqual([
+      'There are no figures for “maple”, or it could be several woods: it is reckoned as a middling hardwood. Try its botanical name.',
+    ])
+    expect(of('teak')).toEqual(['The figures for teak are uncertain: its tables do not agree.'])
   })
 
   it('[W25] panels closed together share the pot', () => {

@@ -33,6 +33,7 @@ import { thicknessSentences } from './thickness'
 import { pressureSentences } from './vacuum'
 import { backerSentence, UPPER_BOUND, warpSentences } from './warp-words'
 import { panelMovement, warpOverYear, worstBow, type PanelSize, type SeasonWarp } from './warp'
+import { woodNotes } from './wood-notes'
 import { findWood } from './woods'
 
 export interface PressTask {
@@ -98,6 +99,7 @@ function warpPlan({ pressing, room, panel, unit }: PressTask): PressPlan['warp']
       ...(worstBow([driest.warp, dampest.warp]) === 0 ? [] : [UPPER_BOUND]),
       backerSentence(layers, panel, room, unit),
       movementSentence({ pressing, room, panel, unit }),
+      ...woodNotes(layers),
     ],
   }
 }
