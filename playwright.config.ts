@@ -41,9 +41,10 @@ export default defineConfig({
     },
   },
   projects: [
-    { name: 'desktop', use: { viewport: { width: 1280, height: 800 } } },
+    { name: 'desktop', grepInvert: /@touch/, use: { viewport: { width: 1280, height: 800 } } },
     {
       name: 'phone',
+      grepInvert: /@mouse/,
       use: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 },
     },
   ],

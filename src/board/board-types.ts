@@ -1,4 +1,5 @@
 import type { Box } from '../core/geometry/box'
+import type { Room } from '../core/fit/room-to-move'
 import type { Point } from '../core/geometry/point'
 import type { Edge, Region, Ring } from '../core/geometry/polygon'
 import type { Transform } from '../core/geometry/transform'
@@ -179,15 +180,6 @@ export interface LeafWindow {
   readonly room: Room
   /** Whether the window lies where all pieces of the face are in sound wood. */
   readonly inside: boolean
-}
-
-/** How far the window can go, straight on from where it lies, in each direction of the leaf. */
-export interface Room {
-  readonly toNumberedEnd: number
-  readonly toFarEnd: number
-  /** The side of smaller x: on the left when the numbered end is up. */
-  readonly toLeft: number
-  readonly toRight: number
 }
 
 export interface TakenPiece {

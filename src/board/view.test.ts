@@ -8,7 +8,7 @@ const margins = { top: 10, right: 20, bottom: 30, left: 40 }
 const panel = { min: point<'panel'>(-200, -300), max: point<'panel'>(200, 300) }
 
 describe('how a space is seen on a board', () => {
-  it('[B1] a lying drawing is turned, not mirrored: head to the left, left edge to the bottom', () => {
+  it('[V1] a lying drawing is turned, not mirrored: head to the left, left edge to the bottom', () => {
     const view = fitView(panel, board, margins, true)
     const toScreen = viewTransform<'panel'>(view)
     const centre = transformPoint(toScreen, point(0, 0))
@@ -18,7 +18,7 @@ describe('how a space is seen on a board', () => {
   })
 
   it.each([false, true])(
-    '[B2] what is fitted lies within the margins and touches two of them (lying: %s)',
+    '[V2] what is fitted lies within the margins and touches two of them (lying: %s)',
     (quarter) => {
       const { min, max } = boxOnScreen(fitView(panel, board, margins, quarter), panel)
       const gaps = [min.x - margins.left, min.y - margins.top, 770 + 10 - max.x, 570 - max.y]
@@ -27,7 +27,7 @@ describe('how a space is seen on a board', () => {
     },
   )
 
-  it('[B3] zooming keeps the spot under the pointer where it is, and stops at the limits', () => {
+  it('[V3] zooming keeps the spot under the pointer where it is, and stops at the limits', () => {
     const view = fitView(panel, board, margins, true)
     const at = point<'screen'>(123, 456)
     const spot = transformPoint(invert(viewTransform<'panel'>(view)), at)

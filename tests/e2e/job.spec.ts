@@ -97,8 +97,7 @@ test('the templates are saved as a PDF', async ({ page }) => {
   expect(bytes.length).toBeGreaterThan(20_000)
 })
 
-test('a leaf’s number dragged onto another cell swaps the two', async ({ page, hasTouch }) => {
-  test.skip(hasTouch, 'on a touch screen leaves are swapped in the table')
+test('a leaf’s number dragged onto another cell swaps the two @mouse', async ({ page }) => {
   const board = page.getByRole('img', { name: /^Face of Door, far left/ })
   await expect(board).toHaveAttribute('aria-label', /Leaves: 4, 3 turned over/)
   const tag = await whiteTag(page)

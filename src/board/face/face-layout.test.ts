@@ -1,6 +1,6 @@
 /**
- * [B10] what is written round a face and on it does not cover anything else that is written. [B11] every number is
- * there, with the side of its leaf that is up. [B12] the chain of dimensions is legible or gathered.
+ * [V10] what is written round a face and on it does not cover anything else that is written. [V11] every number is
+ * there, with the side of its leaf that is up. [V12] the chain of dimensions is legible or gathered.
  */
 import { describe, expect, it } from 'vitest'
 import { derive } from '../../core/derive'
@@ -39,7 +39,7 @@ const laidOut = ({ part, size }: (typeof cases)[number]) => {
 }
 
 describe('what stands on a face and round it', () => {
-  it.each(cases)('[B10] $name at $size.width x $size.height: no plate covers another', (one) => {
+  it.each(cases)('[V10] $name at $size.width x $size.height: no plate covers another', (one) => {
     const { layout } = laidOut(one)
     const { plates } = layout
     plates.forEach((p, i) =>
@@ -53,7 +53,7 @@ describe('what stands on a face and round it', () => {
     }
   })
 
-  it.each(cases)('[B11] $name at $size.width x $size.height: every leaf has its tag, picked as its cell', (one) => {
+  it.each(cases)('[V11] $name at $size.width x $size.height: every leaf has its tag, picked as its cell', (one) => {
     const { scene, view, layout } = laidOut(one)
     const laid = scene.cells.filter(({ leaf }) => leaf !== null)
     expect(layout.tags.map(({ cell, number, turnedOver }) => [cell, number, turnedOver])).toEqual(
@@ -76,7 +76,7 @@ describe('a chain of dimensions', () => {
     { what: 'equal and short', links: chain(12, 12, () => '62.5'), texts: ['12 × 62.5'] },
     { what: 'two sizes, short', links: chain(12, 20, (i) => (i < 6 ? '62.5' : '64')), texts: ['6 × 62.5', '6 × 64'] },
     { what: 'all unlike and short', links: chain(3, 10, (i) => `${i}7.5`), texts: ['', '', ''] },
-  ])('[B12] $what', ({ links, texts }) => {
+  ])('[V12] $what', ({ links, texts }) => {
     const legible = legibleChain(links, 'x', { font: 'sans-serif' })
     expect(legible.map(({ text }) => text)).toEqual(texts)
     expect([legible[0]!.from, legible.at(-1)!.to]).toEqual([links[0]!.from, links.at(-1)!.to])

@@ -1,6 +1,6 @@
 /**
- * [B7] the wood that is pulled follows the pointer, whatever way its leaf lies; the window that is pulled too.
- * [B8] a drag that is cancelled leaves everything as it was.
+ * [V7] the wood that is pulled follows the pointer, whatever way its leaf lies; the window that is pulled too.
+ * [V8] a drag that is cancelled leaves everything as it was.
  */
 import { describe, expect, it } from 'vitest'
 import { point, type Point } from '../../core/geometry/point'
@@ -23,7 +23,7 @@ const lays: readonly { lies: string; leafToPanel: Transform<'leaf', 'panel'> }[]
 
 describe('dragging the window', () => {
   it.each(lays.flatMap((lay) => [false, true].map((lying) => ({ ...lay, lying }))))(
-    '[B7] wood $lies follows the pointer (drawing lying: $lying)',
+    '[V7] wood $lies follows the pointer (drawing lying: $lying)',
     ({ leafToPanel, lying }) => {
       const panelToScreen = viewTransform<'panel'>({ scale: 0.7, x: 300, y: 200, quarter: lying })
       const toScreen = compose(panelToScreen, leafToPanel)
@@ -43,7 +43,7 @@ describe('dragging the window', () => {
     },
   )
 
-  it('[B7] a window on a lying leaf follows the pointer', () => {
+  it('[V7] a window on a lying leaf follows the pointer', () => {
     const toScreen = viewTransform<'leaf'>({ scale: 0.5, x: 60, y: 200, quarter: true })
     const told: WindowDrag[] = []
     dragWindow(
@@ -56,7 +56,7 @@ describe('dragging the window', () => {
     expect(told[0]!.by.x).toBeCloseTo(10, 9)
   })
 
-  it('[B8] cancelled, it says so with no way gone', () => {
+  it('[V8] cancelled, it says so with no way gone', () => {
     const told: WindowDrag[] = []
     const session = dragWindow(
       'wood',
@@ -98,7 +98,7 @@ describe('swapping two leaves', () => {
     return { session, swaps, shown }
   }
 
-  it('[B9] dropped on another cell, both change places', () => {
+  it('[V9] dropped on another cell, both change places', () => {
     const { session, swaps, shown } = begin()
     session.move(to)
     expect(shown.at(-1)).toEqual({ from: 'L1', at: to, onto: 'R1' })
@@ -107,7 +107,7 @@ describe('swapping two leaves', () => {
     expect(shown.at(-1)).toBeNull()
   })
 
-  it('[B9] dropped on its own cell, beside the face, or cancelled, nothing changes', () => {
+  it('[V9] dropped on its own cell, beside the face, or cancelled, nothing changes', () => {
     for (const end of [point<'screen'>(101, 80), point<'screen'>(-5, 80)]) {
       const { session, swaps } = begin()
       session.complete(end)

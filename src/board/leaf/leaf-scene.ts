@@ -10,9 +10,10 @@ import { usableArea } from '../../core/leaves/usable'
 import type { Shop } from '../../core/shop'
 import { bareLength, showLength } from '../../core/units/show-length'
 import type { LengthUnit } from '../../core/units/unit'
-import type { BoardColours, BoardTarget, LeafPictures, LeafScene, LeafWindow, Room, TakenPiece } from '../board-types'
+import type { BoardColours, BoardTarget, LeafPictures, LeafScene, LeafWindow, TakenPiece } from '../board-types'
+import type { Room } from '../../core/fit/room-to-move'
 import { leafWood } from '../face/face-scene'
-import { reach, roomToMove } from './room-to-move'
+import { reach, roomToMove } from '../../core/fit/room-to-move'
 
 export interface LeafSceneOptions {
   readonly unit: LengthUnit

@@ -1,4 +1,4 @@
-/** [B6] editing gives new rings and shapes, with one thing changed. */
+/** [V6] editing gives new rings and shapes, with one thing changed. */
 import { describe, expect, it } from 'vitest'
 import { point } from '../../core/geometry/point'
 import type { DefectShape } from '../../core/leaves/leaf'
@@ -17,7 +17,7 @@ import {
 const ring = Object.freeze([point<'leaf'>(0, 0), point<'leaf'>(100, 0), point<'leaf'>(100, 50), point<'leaf'>(0, 50)])
 
 describe('editing an outline', () => {
-  it('[B6] moves, inserts and removes points without touching the ring', () => {
+  it('[V6] moves, inserts and removes points without touching the ring', () => {
     expect(ringWithMoved(ring, 1, point(90, 5))[1]).toEqual({ x: 90, y: 5 })
     expect(ringWithInserted(ring, 3, point(0, 25)).at(-1)).toEqual({ x: 0, y: 25 })
     expect(ringWithInserted(ring, 0, point(50, 0))[1]).toEqual({ x: 50, y: 0 })
@@ -26,7 +26,7 @@ describe('editing an outline', () => {
     expect(ring).toHaveLength(4)
   })
 
-  it('[B6] finds the corner and the edge that are meant, within reach only', () => {
+  it('[V6] finds the corner and the edge that are meant, within reach only', () => {
     expect(cornerAt(ring, point(96, 3), 8)).toBe(1)
     expect(cornerAt(ring, point(50, 3), 8)).toBeNull()
     expect(edgeAt(ring, point(50, 53), 8)).toEqual({ edge: 2, at: { x: 50, y: 50 } })
@@ -50,7 +50,7 @@ describe('editing an outline', () => {
       handle: 2,
       changed: { shape: 'area', ring: ringWithMoved(ring, 2, point(25, 30)) },
     },
-  ])('[B6] reshapes a $shape.shape by a handle, and moves it whole', ({ shape, handle, changed }) => {
+  ])('[V6] reshapes a $shape.shape by a handle, and moves it whole', ({ shape, handle, changed }) => {
     expect(shapeWithHandle(shape, handle, point(25, 30))).toEqual(changed)
     const moved = shapeMoved(shape, point(3, -2))
     const [before, after] = [shapeHandles(shape), shapeHandles(moved)]

@@ -1,9 +1,17 @@
-import { toGridPolygons, toGridRing } from '../../core/geometry/clip-grid'
-import { woundRegion } from '../../core/geometry/clip'
-import { touchingPath } from '../../core/geometry/inner-fit-path'
-import type { Point } from '../../core/geometry/point'
-import { regionCovers, ringEdges, type Region, type Ring } from '../../core/geometry/polygon'
-import type { Room } from '../board-types'
+import { toGridPolygons, toGridRing } from '../geometry/clip-grid'
+import { woundRegion } from '../geometry/clip'
+import { touchingPath } from '../geometry/inner-fit-path'
+import type { Point } from '../geometry/point'
+import { regionCovers, ringEdges, type Region, type Ring } from '../geometry/polygon'
+
+/** How far the window can go, straight on from where it lies, in each direction of the leaf. */
+export interface Room {
+  readonly toNumberedEnd: number
+  readonly toFarEnd: number
+  /** The side of smaller x: on the left when the numbered end is up. */
+  readonly toLeft: number
+  readonly toRight: number
+}
 
 const NO_ROOM: Room = { toNumberedEnd: 0, toFarEnd: 0, toLeft: 0, toRight: 0 }
 

@@ -1,7 +1,7 @@
-/** [B4] the room is measured to the first border on the way; [B5] the band is everything the piece can cover. */
+/** [V4] the room is measured to the first border on the way; [V5] the band is everything the piece can cover. */
 import { describe, expect, it } from 'vitest'
-import { point } from '../../core/geometry/point'
-import { regionArea, regionCovers, type Region, type Ring } from '../../core/geometry/polygon'
+import { point } from '../geometry/point'
+import { regionArea, regionCovers, type Region, type Ring } from '../geometry/polygon'
 import { reach, roomToMove } from './room-to-move'
 
 const ring = (...flat: number[]): Ring<'leaf'> =>
@@ -16,11 +16,11 @@ describe('the room of a window', () => {
     { at: point<'leaf'>(10, 50), room: { toNumberedEnd: 50, toFarEnd: 50, toLeft: 10, toRight: 50 } },
     { at: point<'leaf'>(10, 300), room: { toNumberedEnd: 180, toFarEnd: 100, toLeft: 10, toRight: 50 } },
     { at: point<'leaf'>(70, 300), room: { toNumberedEnd: 0, toFarEnd: 0, toLeft: 0, toRight: 0 } },
-  ])('[B4] at $at.x, $at.y', ({ at, room }) => {
+  ])('[V4] at $at.x, $at.y', ({ at, room }) => {
     expect(roomToMove(play, at)).toEqual(room)
   })
 
-  it('[B5] the band of an oblong in an oblong play', () => {
+  it('[V5] the band of an oblong in an oblong play', () => {
     const band = reach([[ring(0, 0, 60, 0, 60, 400, 0, 400)]], piece)
     expect(regionArea(band)).toBeCloseTo(80 * 470, 3)
     expect(regionCovers(band, point(-9, -29))).toBe(true)
