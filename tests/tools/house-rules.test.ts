@@ -34,7 +34,7 @@ describe('who may import whom', () => {
     ['src/core/fit/zz.ts', '../../../tests/bench/big-leaf'],
     ['src/documents/pdf/zz.ts', '../../store/history'],
     ['src/store/zz.ts', '../workers/play'],
-    ['src/cli/sheets.ts', '../store/job-file'],
+    ['src/cli/sheets.ts', '../workers/figure-door'],
     ['src/workers/zz.ts', '../board/camera'],
     ['src/board/zz.ts', '../stations/face.svelte'],
     ['src/board/zz.ts', '../fields/length.svelte'],
