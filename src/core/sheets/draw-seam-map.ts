@@ -23,11 +23,15 @@ const MOST_FINDINGS = 4
 const KEY =
   'White number: numbered side up. Black number with an arrow: turned over. Dashes: sheet as taped. Heavy line: finished panel.'
 
+/** The edges keep their names when the picture is turned. */
+const LYING =
+  'Shown lying, numbered end to the left: the left edge is the lower one here, the right edge the upper one.'
+
 /** The face on one page, as large as it goes, seen from the show side, with a table of its seams and what to mind. */
 export function drawSeamMap(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
   const sentence = recipeSentence(face.part, face.count, unit)
   const head = pageHead(page, face.part.name, 'Seam map, show side', sentence)
-  const foot = pageFoot(page, [KEY])
+  const foot = pageFoot(page, face.part.lying ? [LYING, KEY] : [KEY])
   const minds = mindLines(face, unit, page)
   const mindTop = foot.bottom - minds.length * MIND_LINE
   const tableTop = mindTop - seamTableHeight(face) - 4

@@ -26,14 +26,18 @@ export function drawWindowTemplate(face: LaidFace, template: WindowTemplate, uni
   const windowToSheet = translation<'window', 'sheet'>(TEMPLATE_ROOM - box.min.x, TEMPLATE_ROOM - box.min.y)
   const onSheet = (p: Point<'window'>): Point<'sheet'> => transformPoint(windowToSheet, p)
   const ring = template.rough.map(onSheet)
+  const trims = trimRings(face, template.pieces).map((trim) => transformRing(windowToSheet, trim))
   const lines: readonly Item[] = [
     closedLine('cut', ring),
     ...seamLines(template).map(({ a, b }) => line('seam', [onSheet(a), onSheet(b)], { dash: [6, 2] })),
-    ...trimRings(face, template.pieces).map((trim) =>
-      closedLine('trim', transformRing(windowToSheet, trim), { dash: [8, 2, 1, 2] }),
-    ),
+    ...trims.map((trim) => closedLine('trim', trim, { dash: [8, 2, 1, 2] })),
   ]
-  const words = templateItems(ring, template.straight, templateHeading(face, template, unit), templateNotes(face, unit))
+  const clear = trims[0] ?? template.window.map(onSheet)
+  const words = templateItems(
+    { ring, clear, straight: template.straight },
+    templateHeading(face, template, unit),
+    templateNotes(face, unit),
+  )
   const all = present(itemsBox([...lines, ...words]), 'a template has lines')
   return {
     title: `${face.part.name}, template ${template.name}`,
@@ -63,21 +67,27 @@ function trimRings({ sizes }: LaidFace, pieces: readonly Piece[]): readonly Ring
 const isSame = (ring: Ring<'window'>, other: Ring<'window'>): boolean =>
   ring.length === other.length && ring.every((p) => other.some((q) => distance(p, q) < 0.01))
 
+interface Shape {
+  readonly ring: Ring<'sheet'>
+  /** Where no line runs through the words. */
+  readonly clear: Ring<'sheet'>
+  readonly straight: boolean
+}
+
 /**
  * The words within the piece, upright or along the grain; those that are only good to know may stand below it, and all
  * of them where it is too small.
  */
 function templateItems(
-  ring: Ring<'sheet'>,
-  straight: boolean,
+  { ring, clear, straight }: Shape,
   heading: readonly Paragraph[],
   notes: readonly Paragraph[],
 ): readonly Item[] {
   const box = boxAround(ring)
-  const whole = uprightIn(ring, [...heading, ...notes]) ?? alongIn(ring, [...heading, ...notes])
+  const whole = uprightIn(clear, [...heading, ...notes]) ?? alongIn(clear, [...heading, ...notes])
   const marks = (words: readonly Item[]) => (straight ? endMarks(box, words) : [])
   if (whole) return [...whole, ...marks(whole)]
-  const within = uprightIn(ring, heading) ?? alongIn(ring, heading)
+  const within = uprightIn(clear, heading) ?? alongIn(clear, heading)
   if (within) return [...within, ...marks(within), ...below(box, notes)]
   const middle = (box.min.x + box.max.x) / 2
   const foot = Math.min(box.max.y - 4, box.min.y + 40)
@@ -124,7 +134,7 @@ function endMarks(box: Box<'sheet'>, words: readonly Item[]): readonly Item[] {
   for (let y = free; y < box.max.y - 20; y += 200) spots.push(y)
   if (boxWidth(box) < 60) return []
   return spots.flatMap((y) => [
-    ...arrow('mark', point(box.min.x + 14, y), point(box.min.x + 14, y - 14), { head: 4 }),
-    text(point(box.min.x + 17, y), 'numbered end', { size: SMALLEST_TEXT }),
+    ...arrow('mark', point(box.min.x + 20, y), point(box.min.x + 20, y - 14), { head: 4 }),
+    text(point(box.min.x + 23, y), 'numbered end', { size: SMALLEST_TEXT }),
   ])
 }

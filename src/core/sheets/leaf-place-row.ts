@@ -31,7 +31,7 @@ const NEAR: Column = { at: 0.485, head: ['Near end: from left,', 'right wild edg
 const FAR: Column = { at: 0.67, head: ['Far end: from left,', 'right wild edge'], anchor: 'start' }
 const BOXES: readonly Column[] = [
   { at: 0.87, head: ['', 'cut'], anchor: 'middle' },
-  { at: 0.928, head: ['joint-', 'ed'], anchor: 'middle' },
+  { at: 0.928, head: ['', 'joint'], anchor: 'middle' },
   { at: 0.98, head: ['', 'laid'], anchor: 'middle' },
 ]
 

@@ -45,8 +45,8 @@ export const blockItems = ({ lines }: TextBlock, { x, y }: Point<'sheet'>): read
     text(point(x, y + down), words, { size, weight: bold ? 'bold' : 'regular' }),
   )
 
-/** Kept clear between the words and the edge of the piece, and the widest that a column of words is set. */
-const CLEAR = 8
+/** Kept clear between the words and the ring, and the widest that a column of words is set. */
+const CLEAR = 5
 const WIDEST = 150
 const NARROWEST = 30
 const STEP = 10

@@ -1,0 +1,72 @@
+/** The form of summary.json as it is promised to those who read it: mm, [x, y], y down. */
+export interface Summary {
+  readonly unit: 'mm'
+  readonly parts: readonly PartSummary[]
+}
+
+type Pair = readonly [number, number]
+type Ring = readonly Pair[]
+
+export interface PartSummary {
+  readonly name: string
+  readonly match: string
+  readonly radialMatch?: string
+  readonly arrangement: string | null
+  readonly leafCount: number
+  readonly firstLeaf: number
+  readonly panel: { readonly width: number; readonly length: number }
+  readonly overhang: readonly number[]
+  readonly core: readonly number[]
+  readonly cells: readonly {
+    readonly id: string
+    readonly leaf: number | null
+    readonly turnedOver: boolean
+    readonly spun: boolean | null
+    readonly polygon: Ring
+    /** Leaf mm to panel mm: x' = a·x + c·y + e, y' = b·x + d·y + f. */
+    readonly placement: readonly [number, number, number, number, number, number]
+    readonly window: {
+      readonly group: string
+      readonly position: Pair
+      readonly nudge: readonly number[]
+      readonly drift: readonly number[]
+    }
+  }[]
+  readonly rough: readonly { readonly cell: string; readonly leaf: number | null; readonly polygon: Ring }[]
+  readonly leaves: readonly {
+    readonly leaf: number
+    readonly outline: Ring
+    readonly usable: readonly (readonly Ring[])[]
+  }[]
+  readonly seams: readonly {
+    readonly letter: string
+    readonly kind: string
+    readonly from: Pair
+    readonly to: Pair
+    readonly length: number
+    readonly finishedLength: number
+    readonly meets: 'mirrors' | 'repeats' | 'breaks'
+    readonly depthOffset: number | null
+    readonly stretches: readonly {
+      readonly from: Pair
+      readonly to: Pair
+      readonly left: string
+      readonly right: string
+    }[]
+  }[]
+  readonly centre: { readonly x: number | null; readonly y: number | null }
+  readonly finished: { readonly widths: readonly number[] | null }
+  readonly play: { readonly empty: boolean; readonly area: number; readonly polygons: readonly (readonly Ring[])[] }
+  readonly findings: readonly {
+    readonly code: string
+    readonly measured: number | null
+    readonly limit: number | null
+    readonly sentence: string
+  }[]
+  readonly templates: {
+    readonly file: string
+    readonly picture: string
+    readonly paper: string
+    readonly pages: number
+  }
+}
