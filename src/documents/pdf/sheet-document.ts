@@ -1,7 +1,10 @@
 import { printedTiles, type TilingRefusal } from '../../core/drawing/tiling'
+import type { Item } from '../../core/drawing/drawing'
 import type { Sheet, SheetSet } from '../../core/drawing/sheet-set'
 import { ok, type Result } from '../../core/result'
+import { point } from '../../core/geometry/point'
 import { pageOn, type Paper } from '../paper'
+import { barsAcross, barsUp } from './check-bars'
 import { UNCORRECTED, type Correction } from './correction'
 import type { PdfPage } from './pdf-document'
 import { tiledPages, tileOnPaper, type TilePaperRefusal } from './tiled-pages'
@@ -37,9 +40,18 @@ function laidOut(sheet: Extract<Sheet, { kind: 'page' }>, paper: Paper): readonl
     height: along,
     label: all.length > 1 ? `${sheet.title} ${i + 1}` : sheet.title,
     bookmark: i === 0 ? sheet.title : null,
-    items,
+    items: [...items, ...pageBars(across, along)],
   }))
 }
+
+/** Bars in the white round a page that is laid out to fit: below on the right, and up the left side. */
+const pageBars = (width: number, height: number): readonly Item[] => [
+  ...barsAcross(point(width - PAGE_BAR_ROOM - 102, height - PAGE_BAR_ROOM + 1.8), 'short side'),
+  ...barsUp(point(7.2, height - 60), 'long side'),
+]
+
+/** Pages that are laid out to fit leave this much white. */
+const PAGE_BAR_ROOM = 13
 
 function fullScale(
   sheet: Extract<Sheet, { kind: 'full scale' }>,
