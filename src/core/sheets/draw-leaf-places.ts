@@ -54,8 +54,8 @@ function templateTitle(template: WindowTemplate, unit: LengthUnit, page: PageSiz
     text(point(PAGE_ROOM, y + 6), `Template ${template.name}`, { size: 6, weight: 'bold' }),
     text(point(right, y + 6), how, { size: 5.6, weight: 'bold', anchor: 'end' }),
     ...COLUMNS.flatMap((column) =>
-      column.head.map((words, i) =>
-        text(point(columnAt(page, column), y + 12.6 + i * 4.2), words, { anchor: column.anchor }),
+      column.head.flatMap((words, i) =>
+        words === '' ? [] : [text(point(columnAt(page, column), y + 12.6 + i * 4.2), words, { anchor: column.anchor })],
       ),
     ),
     line('mark', [point(PAGE_ROOM, y + TITLE - 3), point(right, y + TITLE - 3)], { pen: 0.25 }),

@@ -21,7 +21,7 @@ const AROUND = 26
 const MOST_FINDINGS = 4
 
 const KEY =
-  'White number: numbered side up. Black number with an arrow: turned over. Dashes: sheet as taped. Heavy line: finished panel.'
+  'White number: numbered side up. Black number with an arrow: turned over. Dashes: sheet as taped. Heavy line: finished panel. Deeper: how far on in the log one of the two faces lies.'
 
 /** The edges keep their names when the picture is turned. */
 const LYING =
