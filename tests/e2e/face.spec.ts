@@ -1,4 +1,5 @@
-import { expect, test, type Page } from '@playwright/test'
+import { expect, type Page } from '@playwright/test'
+import { test } from './plain-grain'
 
 /** What the job's file says now; the autosaved job is what would be saved. */
 const keptJob = (page: Page) =>

@@ -1,5 +1,6 @@
 import fs from 'node:fs'
-import { expect, test, type Page } from '@playwright/test'
+import { expect, type Page } from '@playwright/test'
+import { test } from './plain-grain'
 
 test.beforeEach(async ({ page }) => {
   // files come and go as downloads and uploads: the system's own dialogs can't be steered from here

@@ -1,0 +1,23 @@
+import { expect, test } from '@playwright/test'
+
+test('a sunburst whose wedges are off says what happens at the last joint, and how to cut them', async ({ page }) => {
+  await page.goto('/')
+  await page.getByLabel('Arrangement').selectOption('radial')
+  const section = page.locator('details', { has: page.getByRole('heading', { name: 'Closing the sunburst' }) })
+  await section.locator('summary').click()
+  const off = section.getByLabel('Each wedge is off by')
+  const radius = section.getByLabel('Seen from the centre at')
+  await expect(section.getByText(/wedges of [\d.]+° close all the way/)).toBeVisible()
+  await expect(radius).toHaveValue('186 mm')
+  await radius.fill('450')
+  await radius.press('Enter')
+  await off.fill('0.2')
+  await off.press('Enter')
+  await expect(section.getByText(/too wide overlap by [\d.]+ mm at 450 mm from the centre/)).toBeVisible()
+  await off.fill('-0.2')
+  await off.press('Enter')
+  await expect(section.getByText(/the centre is lost/)).toBeVisible()
+  await off.fill('3')
+  await off.press('Enter')
+  await expect(section.getByText(/“3” is more than 2°/)).toBeVisible()
+})
