@@ -38,8 +38,7 @@ export class Figures {
         leaves.map(async (leaf) => this.#show(leaf, await door.thumbnail(leaf), THUMBNAIL_SCALE, frame)),
       )
     } catch {
-      // without a worker the wood stays plain grain: nothing else depends on it
-      this.#door = null
+      // without a worker the wood stays plain grain, and is not tried again: nothing else depends on it
     }
   }
 
