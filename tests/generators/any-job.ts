@@ -100,11 +100,12 @@ const edges = (min: number, max: number) => {
   )
 }
 
-const shared = {
+const run = {
   count: fc.oneof(fc.constant('fewest' as const), fc.integer({ min: 1, max: 40 })),
   firstLeaf: fc.integer({ min: 1, max: 60 }),
-  spine: fc.constantFrom('left' as const, 'right' as const),
 }
+const shared = { ...run, spine: fc.constantFrom('left' as const, 'right' as const) }
+const sideUp = fc.constantFrom('numbered' as const, 'other' as const)
 const equal = fc.constantFrom('before trimming' as const, 'after trimming' as const)
 const acrossLaying = fc.constantFrom('by spine' as const, 'left to right' as const, 'right to left' as const)
 const match = fc.constantFrom('book' as const, 'slip' as const)
@@ -134,6 +135,30 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
     sideUp: fc.constant('numbered' as const),
   }),
   fc.record({ ...shared, pattern: fc.constant('four-way' as const), equal, laying: acrossLaying, numberedEnds }),
+  fc.record({
+    ...shared,
+    pattern: fc.constant('end match' as const),
+    order: fc.constantFrom('column by column' as const, 'down and up' as const, 'panel' as const),
+    rows: fc.integer({ min: 2, max: 8 }),
+    equal,
+    laying: acrossLaying,
+    numberedEnds,
+  }),
+  fc.record({
+    ...run,
+    pattern: fc.constant('diamond' as const),
+    runs: fc.constantFrom('round' as const, 'to the centre' as const),
+    angle: fc.oneof(fc.constant('mid-sides' as const), between(1, 89)),
+    sideUp,
+    numberedEnds,
+  }),
+  fc.record({
+    ...run,
+    pattern: fc.constant('box' as const),
+    grain: fc.constantFrom('along the edges' as const, 'across the edges' as const),
+    sideUp,
+    numberedEnds,
+  }),
   fc.record({
     ...shared,
     pattern: fc.constant('radial' as const),

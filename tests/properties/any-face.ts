@@ -2,9 +2,9 @@ import { point, type Point } from '../../src/core/geometry/point'
 import type { Part } from '../../src/core/job/job'
 import type { Flitch } from '../../src/core/leaves/flitch'
 import type { Defect, DefectKind, Leaf } from '../../src/core/leaves/leaf'
-import type { Recipe } from '../../src/core/patterns/recipe'
+import type { DiamondRecipe, EndMatchRecipe, LeafCount, Recipe } from '../../src/core/patterns/recipe'
 import { box, spread, starRing, whole, wildLeaf, type Chance } from '../fixtures/geometry/shapes'
-import { flitchOf, fourWay, partOf, radial, strips } from './job-builders'
+import { boxed, diamond, endMatch, flitchOf, fourWay, partOf, radial, strips } from './job-builders'
 
 export interface AnyFace {
   readonly part: Part
@@ -27,6 +27,7 @@ export function anyRecipe(chance: Chance): Recipe {
     equal: oneOf(chance, 'before trimming' as const, 'after trimming' as const),
   }
   const laying = oneOf(chance, 'by spine' as const, 'left to right' as const, 'right to left' as const)
+  if (chance() < 0.25) return anySetPiece(chance, { ...shared, laying })
   const kind = chance()
   if (kind < 0.22) return fourWay({ ...shared, laying, count: oneOf(chance, 4, 8, 12), numberedEnds: ends(chance) })
   if (kind < 0.45)
@@ -55,6 +56,31 @@ export function anyRecipe(chance: Chance): Recipe {
     centreOn: oneOf(chance, 'seam', 'leaf', 'either'),
     startAt: oneOf(chance, 'left', 'right'),
     sideUp: oneOf(chance, 'numbered', 'other'),
+  })
+}
+
+function anySetPiece(chance: Chance, shared: Partial<EndMatchRecipe>): Recipe {
+  const [firstLeaf, numberedEnds] = [shared.firstLeaf!, ends(chance)]
+  const sideUp = oneOf(chance, 'numbered' as const, 'other' as const)
+  const kind = whole(chance, 0, 2)
+  if (kind === 0)
+    return diamond({
+      firstLeaf,
+      numberedEnds,
+      sideUp,
+      runs: oneOf(chance, 'round', 'to the centre'),
+      angle: oneOf<DiamondRecipe['angle']>(chance, 'mid-sides', 45, spread(chance, 1, 89)),
+    })
+  if (kind === 1)
+    return boxed({ firstLeaf, numberedEnds, sideUp, grain: oneOf(chance, 'along the edges', 'across the edges') })
+  const rows = whole(chance, 2, 4)
+  const count = oneOf<LeafCount>(chance, 'fewest', rows * whole(chance, 1, 4))
+  return endMatch({
+    ...shared,
+    numberedEnds,
+    rows,
+    count,
+    order: oneOf(chance, 'column by column', 'down and up', 'panel'),
   })
 }
 
@@ -126,12 +152,16 @@ function anyPart(chance: Chance, recipe: Recipe, flitch: Flitch): Part {
   const length = leafLength * spread(chance, 0.25, 0.7)
   const edge = (least: number, most: number) => oneOf(chance, least, 0, spread(chance, least, most))
   const count = recipe.count === 'fewest' ? whole(chance, 1, 8) : recipe.count
-  const size =
-    recipe.pattern === 'radial'
+  const isSetPiece = recipe.pattern === 'diamond' || recipe.pattern === 'box'
+  const size = isSetPiece
+    ? setPieceSize(chance, sound * share)
+    : recipe.pattern === 'radial'
       ? radialSize(chance, recipe.count as number, sound * share, length)
       : recipe.pattern === 'four-way'
         ? { width: (sound * share * count) / 2, length: length * 1.2 }
-        : { width: sound * share * count, length }
+        : recipe.pattern === 'end match'
+          ? { width: (sound * share * Math.max(count, recipe.rows)) / recipe.rows, length: length * 1.2 }
+          : { width: sound * share * count, length }
   return partOf({
     ...size,
     recipe,
@@ -141,6 +171,12 @@ function anyPart(chance: Chance, recipe: Recipe, flitch: Flitch): Part {
     allowance: oneOf(chance, 3, 1.5, 0, spread(chance, 0, 9)),
     laterAllowance: oneOf(chance, 8, 0, spread(chance, 0, 12)),
   })
+}
+
+/** Any shape that a piece can be cut for; a square one now and then. */
+function setPieceSize(chance: Chance, across: number) {
+  const width = across * spread(chance, 0.6, 1.6)
+  return { width, length: chance() < 0.25 ? width : across * spread(chance, 0.6, 1.6) }
 }
 
 /** So large that a wedge is about as wide as given where it is widest. */

@@ -157,7 +157,7 @@ describe('placements', () => {
           const tag = cell.face.tags[i]!
           const later = tag.kind === 'seam' && (tag.joint === 'cross' || tag.joint === 'diameter')
           const isLongEdge =
-            tag.kind === 'seam' || (part.recipe.pattern !== 'radial' && (tag.side === 'left' || tag.side === 'right'))
+            tag.kind === 'seam' || (hasColumns(part.recipe) && (tag.side === 'left' || tag.side === 'right'))
           const ought = later ? part.laterAllowance : isLongEdge ? part.allowance : 0
           const out = -Math.min(...rough.map((p) => witness.depth(side, p)))
           if (Math.abs(out - ought) > 1e-6) say(`${cell.id} edge ${i} stands out ${out}, not ${ought}`)
@@ -179,6 +179,8 @@ describe('placements', () => {
     expect(wrong).toEqual([])
   })
 })
+
+const hasColumns = ({ pattern }: Recipe) => pattern === 'strips' || pattern === 'four-way' || pattern === 'end match'
 
 const ringOfNear = (ring: witness.Line, p: witness.Place) => ring.some((q) => apart(p, q) < 1e-6)
 
@@ -278,7 +280,7 @@ describe('seams', () => {
         const by = 0.01 / Math.hypot(dx, dy)
         const side = isRound
           ? { x: dy * by, y: -dx * by }
-          : Math.abs(dy) > Math.abs(dx)
+          : Math.abs(dy) > Math.abs(dx) - 1e-3
             ? { x: -0.01, y: 0 }
             : { x: 0, y: -0.01 }
         const middle = { x: (edge.a.x + edge.b.x) / 2, y: (edge.a.y + edge.b.y) / 2 }
@@ -361,6 +363,7 @@ describe('seams', () => {
 /** What the figure does between two cells, from what each pattern is; null where it may do as it likes. */
 function meetsByPattern(recipe: Recipe, face: DerivedPart, left: string, right: string) {
   if (recipe.pattern === 'radial') return recipe.match === 'slip' || face.count % 2 === 1 ? null : 'mirrors'
+  if (recipe.pattern === 'box') return boxMeets(face, left, right)
   if (recipe.pattern !== 'strips' || recipe.match === 'book') return 'mirrors'
   if (recipe.match === 'reverse slip') return 'breaks'
   return recipe.match === 'slip-centre-book' && left === 'L1' && right === 'R1' ? 'mirrors' : 'repeats'
@@ -373,6 +376,14 @@ function lengthWithin({ a, b }: { a: witness.Place; b: witness.Place }, { width,
     return Math.abs(a.x + t * (b.x - a.x)) <= width / 2 && Math.abs(a.y + t * (b.y - a.y)) <= length / 2
   })
   return (apart(a, b) * within.filter(Boolean).length) / 500
+}
+
+/** A square box mirrors all round; else at the mitres of the long piece that was laid first, and at no others. */
+function boxMeets({ part: { width, length } }: DerivedPart, left: string, right: string) {
+  if (Math.abs(width - length) < 1e-9) return 'mirrors'
+  return [left, right].includes(width > length ? 'T' : 'L') && !['TB', 'BT', 'LR', 'RL'].includes(left + right)
+    ? 'mirrors'
+    : 'breaks'
 }
 
 /** A spot within 100 mm of a seam. */

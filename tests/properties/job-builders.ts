@@ -7,9 +7,19 @@ import type { Job, Part } from '../../src/core/job/job'
 import { blankLeaf, rectangle, usualFlitch, usualPart } from '../../src/core/job/usual'
 import type { Flitch } from '../../src/core/leaves/flitch'
 import type { Leaf } from '../../src/core/leaves/leaf'
+import { USUAL_BOX } from '../../src/core/patterns/box'
+import { USUAL_DIAMOND } from '../../src/core/patterns/diamond'
+import { USUAL_END_MATCH } from '../../src/core/patterns/end-match'
 import { USUAL_FOUR_WAY } from '../../src/core/patterns/four-way'
 import { USUAL_RADIAL } from '../../src/core/patterns/radial'
-import type { FourWayRecipe, RadialRecipe, StripRecipe } from '../../src/core/patterns/recipe'
+import type {
+  BoxRecipe,
+  DiamondRecipe,
+  EndMatchRecipe,
+  FourWayRecipe,
+  RadialRecipe,
+  StripRecipe,
+} from '../../src/core/patterns/recipe'
 import { USUAL_STRIPS } from '../../src/core/patterns/strips'
 import { USUAL_SHOP, type Shop } from '../../src/core/shop'
 
@@ -35,6 +45,9 @@ export const partOf = (over: Partial<Part> = {}): Part => ({
 
 export const strips = (over: Partial<StripRecipe> = {}): StripRecipe => ({ ...USUAL_STRIPS, ...over })
 export const fourWay = (over: Partial<FourWayRecipe> = {}): FourWayRecipe => ({ ...USUAL_FOUR_WAY, ...over })
+export const endMatch = (over: Partial<EndMatchRecipe> = {}): EndMatchRecipe => ({ ...USUAL_END_MATCH, ...over })
+export const diamond = (over: Partial<DiamondRecipe> = {}): DiamondRecipe => ({ ...USUAL_DIAMOND, ...over })
+export const boxed = (over: Partial<BoxRecipe> = {}): BoxRecipe => ({ ...USUAL_BOX, ...over })
 export const radial = (over: Partial<RadialRecipe> = {}): RadialRecipe => ({ ...USUAL_RADIAL, ...over })
 
 export const jobOf = (parts: readonly Part[], flitch: Flitch, shop: Shop = USUAL_SHOP): Job => ({

@@ -10,7 +10,7 @@ import type { DerivedPart } from '../../src/core/derive'
 import { point } from '../../src/core/geometry/point'
 import type { Part } from '../../src/core/job/job'
 import type { StripRecipe } from '../../src/core/patterns/recipe'
-import { allEdges, faceOf, fourWay, partOf, radial, strips } from './job-builders'
+import { allEdges, boxed, diamond, endMatch, faceOf, fourWay, partOf, radial, strips } from './job-builders'
 
 const idsOf = (face: DerivedPart) => face.pieces.map(({ cell }) => cell.id as string)
 const turnOfCell = (face: DerivedPart, id: string) => face.pieces.find(({ cell }) => cell.id === id)!.cell.turn
@@ -71,6 +71,34 @@ const GROWING: readonly { of: string; ids: readonly (readonly string[])[]; grown
       ['TL1', 'TR1', 'BL1', 'BR1'],
       ['TL2', 'TL1', 'TR1', 'TR2', 'BL2', 'BL1', 'BR1', 'BR2'],
     ],
+  },
+  {
+    of: 'end match',
+    grown: [4, 8].map((count) => faceOf(partOf({ width: 70 * count, length: 1200, recipe: endMatch({ count }) }))),
+    ids: [
+      ['T1L1', 'T1R1', 'B1L1', 'B1R1'],
+      ['T1L2', 'T1L1', 'T1R1', 'T1R2', 'B1L2', 'B1L1', 'B1R1', 'B1R2'],
+    ],
+  },
+  {
+    of: 'end match of three rows',
+    grown: [3, 9].map((count) =>
+      faceOf(partOf({ width: 60 * count, length: 1200, recipe: endMatch({ count, rows: 3 }) })),
+    ),
+    ids: [
+      ['T1C', 'MC', 'B1C'],
+      ['T1L1', 'T1C', 'T1R1', 'ML1', 'MC', 'MR1', 'B1L1', 'B1C', 'B1R1'],
+    ],
+  },
+  {
+    of: 'diamond',
+    grown: [300, 500].map((width) => faceOf(partOf({ width, recipe: diamond() }))),
+    ids: [0, 1].map(() => ['TL', 'TR', 'BR', 'BL']),
+  },
+  {
+    of: 'box',
+    grown: [300, 900].map((width) => faceOf(partOf({ width, recipe: boxed() }))),
+    ids: [0, 1].map(() => ['T', 'R', 'B', 'L']),
   },
   {
     of: 'radial',

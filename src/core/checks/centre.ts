@@ -1,5 +1,6 @@
 import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
+import type { StripRecipe } from '../patterns/recipe'
 import type { Centre } from '../seams/centring'
 import type { SeamReport } from '../seams/seam-report'
 import type { Shop } from '../shop'
@@ -12,7 +13,29 @@ export function checkCentre(
   shop: Shop,
 ): readonly Finding[] {
   const { recipe } = face.part
-  if (recipe.pattern === 'radial' || recipe.pattern === 'four-way') return crossingCentre(face, centre, shop)
+  switch (recipe.pattern) {
+    case 'radial':
+    case 'four-way':
+    case 'diamond':
+      return crossingCentre(face, centre, shop)
+    case 'box':
+      return []
+    case 'end match':
+      return columnsOf(face) % 2 === 0 ? seamOnCentre(face, seams, centre, shop) : leafOnCentre(face, shop)
+    case 'strips':
+      return stripsCentre(face, recipe, seams, centre, shop)
+  }
+}
+
+const columnsOf = ({ plan }: LaidFace): number => plan.columns?.length ?? 0
+
+function stripsCentre(
+  face: LaidFace,
+  recipe: StripRecipe,
+  seams: readonly SeamReport[],
+  centre: Centre,
+  shop: Shop,
+): readonly Finding[] {
   if (recipe.arrangement === 'running') return []
   const wantsSeam = recipe.arrangement === 'centre balance' || recipe.centreOn === 'seam'
   const isOdd = face.count % 2 === 1
@@ -49,8 +72,8 @@ function seamOnCentre(face: LaidFace, seams: readonly SeamReport[], { x }: Centr
 }
 
 function leafOnCentre(face: LaidFace, shop: Shop): readonly Finding[] {
-  const column = face.plan.columns?.[(face.count - 1) / 2]
-  if (!column || face.count === 1) return []
+  const column = face.plan.columns?.[(columnsOf(face) - 1) / 2]
+  if (!column || columnsOf(face) === 1) return []
   const off = (column.from + column.to) / 2
   return [
     offCentre(face, { on: 'face' }, off, shop, {

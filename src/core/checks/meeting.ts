@@ -1,5 +1,6 @@
 import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
+import { MEETS } from '../geometry/tolerance'
 import type { Recipe } from '../patterns/recipe'
 import type { SeamReport } from '../seams/seam-report'
 
@@ -27,7 +28,11 @@ type Promised = 'mirrors' | 'repeats'
 function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
   switch (recipe.pattern) {
     case 'four-way':
+    case 'end match':
+    case 'diamond':
       return 'mirrors'
+    case 'box':
+      return seam.kind === 'mitre' ? 'mirrors' : null
     case 'radial':
       return recipe.match === 'book' ? 'mirrors' : null
     case 'strips':
@@ -36,6 +41,10 @@ function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
       return recipe.match === 'book' ? 'mirrors' : 'repeats'
   }
 }
+
+/** Round a box that is not square the four mirrors compose to a slide: the grain mirrors, the figure cannot everywhere. */
+const onlyGrain = ({ recipe, width, length }: LaidFace['part']): boolean =>
+  recipe.pattern === 'box' && Math.abs(width - length) > MEETS
 
 const isBetweenHalves = ({ stretches }: SeamReport): boolean =>
   stretches.every(({ left, right }) => left === 'L1' && right === 'R1')
@@ -71,6 +80,6 @@ const breaks = (face: LaidFace, seam: SeamReport, promised: string): Finding => 
   place: { on: 'seam', letter: seam.letter },
   measured: promised === 'mirrors' ? seam.jump : null,
   limit: 0.1,
-  about: { letter: seam.letter, promised, meets: seam.meets },
+  about: { letter: seam.letter, promised: onlyGrain(face.part) ? 'grain' : promised, meets: seam.meets },
   remedies: [],
 })

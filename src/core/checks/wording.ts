@@ -96,9 +96,11 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
         ? `The figure mirrors at ${mirroredSeams(f)} and repeats at the others; ${apart(f, say)}.`
         : `The figure repeats at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}, as a slip match does.`,
   'figure-breaks': (f, say) =>
-    text(f, 'promised') === 'mirrors'
-      ? `The figure does not mirror at seam ${text(f, 'letter')}${f.measured && f.measured > 0.1 ? `: it jumps ${say.seam(f.measured)} there` : ''}. ${MIRROR_ADVICE}`
-      : `The figure does not repeat at seam ${text(f, 'letter')}.`,
+    text(f, 'promised') === 'grain'
+      ? `At seam ${text(f, 'letter')} the grain mirrors, but the figure jumps by up to ${say.seam(measured(f))}: round a box that is not square it cannot meet at every seam.`
+      : text(f, 'promised') === 'mirrors'
+        ? `The figure does not mirror at seam ${text(f, 'letter')}${f.measured && f.measured > 0.1 ? `: it jumps ${say.seam(f.measured)} there` : ''}. ${MIRROR_ADVICE}`
+        : `The figure does not repeat at seam ${text(f, 'letter')}.`,
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }

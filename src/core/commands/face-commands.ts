@@ -2,12 +2,26 @@ import type { Point } from '../geometry/point'
 import type { CellId, PartId, WindowGroup } from '../ids'
 import type { Job, Nudge, Part } from '../job/job'
 import { usualRecipe } from '../job/usual'
-import type { FourWayRecipe, RadialRecipe, Recipe, StripRecipe } from '../patterns/recipe'
+import type {
+  BoxRecipe,
+  DiamondRecipe,
+  EndMatchRecipe,
+  FourWayRecipe,
+  RadialRecipe,
+  Recipe,
+  StripRecipe,
+} from '../patterns/recipe'
 import { ok, refused } from '../result'
 import { changeWithinPart, isSamePoint, patched, withEntry, type Next } from './change-within'
 
 /** Some fields of the recipe as it is; or another pattern, with as much of it as is decided. */
-export type RecipePatch = Partial<StripRecipe> | Partial<FourWayRecipe> | Partial<RadialRecipe>
+export type RecipePatch =
+  | Partial<StripRecipe>
+  | Partial<FourWayRecipe>
+  | Partial<EndMatchRecipe>
+  | Partial<RadialRecipe>
+  | Partial<DiamondRecipe>
+  | Partial<BoxRecipe>
 
 /**
  * Changes what a face is made by. Within a pattern everything stays that still has a meaning: hand-made choices go by
@@ -37,8 +51,11 @@ function togetherAgain(recipe: Recipe, patch: RecipePatch): Recipe {
 }
 
 /** Another pattern keeps the leaf to start with, and how the bundle is opened. */
-const anew = (pattern: Recipe['pattern'], { firstLeaf, spine }: Recipe, patch: RecipePatch): Recipe =>
-  patchedRecipe(usualRecipe(pattern, firstLeaf), { spine, ...patch })
+const anew = (pattern: Recipe['pattern'], before: Recipe, patch: RecipePatch): Recipe =>
+  patchedRecipe(usualRecipe(pattern, before.firstLeaf), {
+    ...('spine' in before ? { spine: before.spine } : {}),
+    ...patch,
+  })
 
 function voided(before: Recipe, after: Recipe): Partial<Part> {
   if (before.pattern !== after.pattern) return { positions: {}, chosen: {}, nudges: {} }
@@ -52,7 +69,17 @@ function voided(before: Recipe, after: Recipe): Partial<Part> {
     // the apex goes to the other end of the leaf
     return { positions: {}, nudges: {} }
   }
+  // the same place of the window holds another stretch of wood once the leaf lies the other way in its cell
+  if (isSetPiece(before) && isSetPiece(after) && isLaidAnew(before, after)) return { positions: {}, nudges: {} }
   return {}
+}
+
+const isSetPiece = (recipe: Recipe): recipe is DiamondRecipe | BoxRecipe =>
+  recipe.pattern === 'diamond' || recipe.pattern === 'box'
+
+function isLaidAnew(before: DiamondRecipe | BoxRecipe, after: DiamondRecipe | BoxRecipe): boolean {
+  if (before.pattern === 'diamond' && after.pattern === 'diamond') return before.runs !== after.runs
+  return before.pattern === 'box' && after.pattern === 'box' && before.grain !== after.grain
 }
 
 /** Where the window of a group lies on the leaf; null puts it back to where there is most play. */

@@ -3,6 +3,9 @@ import type { Point } from '../geometry/point'
 import type { Region } from '../geometry/polygon'
 import type { Part } from '../job/job'
 import type { Band } from '../patterns/columns'
+import { BOX_COUNT } from '../patterns/box'
+import { DIAMOND_COUNT } from '../patterns/diamond'
+import { END_MATCH_COUNTS } from '../patterns/end-match'
 import { FOUR_WAY_COUNTS } from '../patterns/four-way'
 import type { Sizes } from '../patterns/pattern'
 import { RADIAL_COUNTS } from '../patterns/radial'
@@ -48,6 +51,7 @@ export function resolveRecipe(
   if (recipe.count !== 'fewest') return plain(allowedCount(recipe, recipe.count))
   const least = leastCount(recipe, { ...sizesDemand(sizes), usable: widest(leaves) - 2 * part.allowance })
   const step = countStep(recipe)
+  if (!Number.isFinite(step)) return plain(least)
   const most = Math.max(least, Math.min(leaves.length, least + TRIES * step))
   for (let count = least; count <= most; count += step) if (works(count)) return plain(count)
   return plain(least)
@@ -104,6 +108,15 @@ function leastCount(recipe: Recipe, demand: CountDemand): number {
   switch (recipe.pattern) {
     case 'radial':
       return RADIAL_COUNTS.min
+    case 'diamond':
+      return DIAMOND_COUNT
+    case 'box':
+      return BOX_COUNT
+    case 'end match':
+      return allowedCount(
+        recipe,
+        recipe.rows * (recipe.equal === 'before trimming' ? balanceCountBefore : balanceCountAfter)(sane),
+      )
     case 'four-way':
       return allowedCount(
         recipe,
@@ -128,21 +141,42 @@ const withParity = (recipe: StripRecipe, count: number): number => {
 }
 
 function countStep(recipe: Recipe): number {
-  if (recipe.pattern === 'four-way') return FOUR_WAY_COUNTS.step
-  if (recipe.pattern === 'radial') return RADIAL_COUNTS.step
-  return recipe.arrangement === 'centre balance' || recipe.centreOn !== 'either' ? 2 : 1
+  switch (recipe.pattern) {
+    case 'four-way':
+      return FOUR_WAY_COUNTS.step
+    case 'radial':
+      return RADIAL_COUNTS.step
+    case 'end match':
+      return recipe.rows
+    case 'diamond':
+    case 'box':
+      return Infinity
+    case 'strips':
+      return recipe.arrangement === 'centre balance' || recipe.centreOn !== 'either' ? 2 : 1
+  }
 }
 
 /** The nearest count that the pattern can lay at all; whether it is a good one is said by the findings. */
 function allowedCount(recipe: Recipe, count: number): number {
-  if (recipe.pattern === 'four-way') {
-    const fours = Math.ceil(count / FOUR_WAY_COUNTS.step) * FOUR_WAY_COUNTS.step
-    return Math.min(FOUR_WAY_COUNTS.max, Math.max(FOUR_WAY_COUNTS.min, fours))
+  switch (recipe.pattern) {
+    case 'diamond':
+      return DIAMOND_COUNT
+    case 'box':
+      return BOX_COUNT
+    case 'four-way':
+      return inSteps(count, FOUR_WAY_COUNTS)
+    case 'end match': {
+      const { rows } = recipe
+      return inSteps(count, { min: rows, max: Math.floor(END_MATCH_COUNTS.max / rows) * rows, step: rows })
+    }
+    case 'radial':
+      return inSteps(count, { ...RADIAL_COUNTS, step: 1 })
+    case 'strips':
+      return inSteps(count, recipe.match === 'slip-centre-book' ? CENTRE_BOOK_COUNTS : { ...STRIP_COUNTS, step: 1 })
   }
-  if (recipe.match === 'slip-centre-book') {
-    const { min, max, step } = CENTRE_BOOK_COUNTS
-    return Math.min(max, Math.max(min, Math.ceil(count / step) * step))
-  }
-  const { min, max } = recipe.pattern === 'radial' ? RADIAL_COUNTS : STRIP_COUNTS
-  return Math.min(max, Math.max(min, count))
 }
+
+const inSteps = (
+  count: number,
+  { min, max, step }: { readonly min: number; readonly max: number; readonly step: number },
+) => Math.min(max, Math.max(min, Math.ceil(count / step) * step))

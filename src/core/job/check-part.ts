@@ -43,6 +43,10 @@ function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
     (recipe.count === 'fewest' ? null : numberTrouble(recipe.count, LIMITS.count, place('count'))) ??
     numberTrouble(recipe.firstLeaf, LIMITS.leafNumber, place('firstLeaf')) ??
     (recipe.pattern === 'strips' ? togetherTrouble(recipe, place('arrangement')) : null) ??
+    (recipe.pattern === 'end match' ? numberTrouble(recipe.rows, LIMITS.rows, place('rows')) : null) ??
+    (recipe.pattern === 'diamond' && recipe.angle !== 'mid-sides'
+      ? numberTrouble(recipe.angle, LIMITS.angle, place('angle'))
+      : null) ??
     (recipe.pattern === 'radial' ? numberTrouble(recipe.firstSeam, LIMITS.firstSeam, place('firstSeam')) : null)
   )
 }

@@ -44,6 +44,8 @@ export const LIMITS = {
   leastOverhang: mm(0, 1_000),
   offCentre: mm(0, 100),
   firstSeam: { least: -360, most: 360, unit: 'degrees' },
+  angle: { least: 1, most: 89, unit: 'degrees' },
+  rows: whole(2, 8),
   count: whole(1, 500),
   leafNumber: whole(1, 99_999),
   leaves: whole(1, MOST_LEAVES),

@@ -7,8 +7,9 @@ const leafCount = 'a whole number or “fewest”'
 const anyRecipe = {
   count: v.optional(v.union([v.pipe(v.number(), v.integer(leafCount)), v.literal('fewest')], leafCount)),
   firstLeaf: v.optional(aWholeNumber),
-  spine: v.optional(oneOf(['left', 'right'])),
 }
+
+const spine = v.optional(oneOf(['left', 'right']))
 
 const match = v.optional(oneOf(['book', 'slip']))
 const equal = v.optional(oneOf(['before trimming', 'after trimming']))
@@ -18,6 +19,7 @@ const acrossLaying = v.optional(oneOf(['by spine', 'left to right', 'right to le
 const stripShape = v.strictObject({
   ...anyRecipe,
   pattern: v.literal('strips'),
+  spine,
   match: v.optional(oneOf(['book', 'slip', 'reverse slip', 'slip-centre-book'])),
   arrangement: v.optional(oneOf(['running', 'balance', 'centre balance'])),
   equal,
@@ -30,14 +32,46 @@ const stripShape = v.strictObject({
 const fourWayShape = v.strictObject({
   ...anyRecipe,
   pattern: v.literal('four-way'),
+  spine,
   equal,
   laying: acrossLaying,
+  numberedEnds,
+})
+
+const endMatchShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('end match'),
+  order: v.optional(oneOf(['column by column', 'down and up', 'panel'])),
+  rows: v.optional(aWholeNumber),
+  spine,
+  equal,
+  laying: acrossLaying,
+  numberedEnds,
+})
+
+const sideUp = v.optional(oneOf(['numbered', 'other']))
+
+const diamondShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('diamond'),
+  runs: v.optional(oneOf(['round', 'to the centre'])),
+  angle: v.optional(v.union([v.number(), v.literal('mid-sides')], 'a number or “mid-sides”')),
+  sideUp,
+  numberedEnds,
+})
+
+const boxShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('box'),
+  grain: v.optional(oneOf(['along the edges', 'across the edges'])),
+  sideUp,
   numberedEnds,
 })
 
 const radialShape = v.strictObject({
   ...anyRecipe,
   pattern: v.literal('radial'),
+  spine,
   match,
   firstSeam: v.optional(aNumber),
   laying: v.optional(oneOf(['by spine', 'clockwise', 'anticlockwise'])),
@@ -46,8 +80,8 @@ const radialShape = v.strictObject({
 
 const recipeShape = v.variant(
   'pattern',
-  [stripShape, fourWayShape, radialShape],
-  'one of “strips”, “four-way”, “radial”',
+  [stripShape, fourWayShape, endMatchShape, radialShape, diamondShape, boxShape],
+  'one of “strips”, “four-way”, “end match”, “radial”, “diamond”, “box”',
 )
 
 export type RecipeInFile = v.InferOutput<typeof recipeShape>

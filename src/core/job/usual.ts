@@ -4,6 +4,9 @@ import { boxRing } from '../geometry/box'
 import type { FlitchId, PartId } from '../ids'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
+import { USUAL_BOX } from '../patterns/box'
+import { USUAL_DIAMOND } from '../patterns/diamond'
+import { USUAL_END_MATCH } from '../patterns/end-match'
 import type { FourWayRecipe, RadialRecipe, Recipe, StripRecipe } from '../patterns/recipe'
 import { USUAL_SHOP } from '../shop'
 import type { Job, Jointing, Part } from './job'
@@ -83,6 +86,12 @@ export function usualRecipe(pattern: Recipe['pattern'], firstLeaf: number): Reci
       return { pattern, ...shared, ...USUAL_STRIPS }
     case 'four-way':
       return { pattern, ...shared, equal: 'after trimming', numberedEnds: 'outside' }
+    case 'end match':
+      return { ...USUAL_END_MATCH, firstLeaf }
+    case 'diamond':
+      return { ...USUAL_DIAMOND, firstLeaf }
+    case 'box':
+      return { ...USUAL_BOX, firstLeaf }
     case 'radial':
       return { pattern, ...shared, match: 'book', firstSeam: 0, numberedEnds: 'inside' }
   }

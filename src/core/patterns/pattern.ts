@@ -26,8 +26,11 @@ export interface PlannedCell {
   readonly turn: Turn
 }
 
-/** How an edge is made: along the grain, across it, at an angle towards a centre, or when two halves are put together. */
-export type Joint = 'side' | 'cross' | 'radial' | 'diameter'
+/**
+ * How an edge is made: along the grain, across it, at an angle to it (mitre), at an angle
+ * towards a centre, or when two halves are put together.
+ */
+export type Joint = 'side' | 'cross' | 'mitre' | 'radial' | 'diameter'
 
 /** A seam line; the cell lies on the side to which one turns clockwise from a towards b. */
 export interface Bound {

@@ -1,4 +1,7 @@
+import { planBox } from './box'
 import type { Band } from './columns'
+import { planDiamond } from './diamond'
+import { planEndMatch } from './end-match'
 import { planFourWay } from './four-way'
 import type { Bundle, Plan, Sizes } from './pattern'
 import { planRadial } from './radial'
@@ -18,6 +21,12 @@ export function planRecipe(
       return planStrips(recipe, sizes, count, bundle, bands)
     case 'four-way':
       return planFourWay(recipe, sizes, count, bundle)
+    case 'end match':
+      return planEndMatch(recipe, sizes, count, bundle)
+    case 'diamond':
+      return planDiamond(recipe, sizes)
+    case 'box':
+      return planBox(recipe, sizes)
     case 'radial':
       return planRadial(recipe, sizes, count, bundle)
   }

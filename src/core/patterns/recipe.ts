@@ -2,7 +2,7 @@
  * What has been decided about a face. One member of the union for each pattern; the file of the pattern turns
  * it into cells.
  */
-export type Recipe = StripRecipe | FourWayRecipe | RadialRecipe
+export type Recipe = StripRecipe | FourWayRecipe | EndMatchRecipe | RadialRecipe | DiamondRecipe | BoxRecipe
 
 /** A number of leaves, or the fewest that will do. */
 export type LeafCount = number | 'fewest'
@@ -61,4 +61,47 @@ export interface RadialRecipe {
   readonly spine: Spine
   readonly laying: 'by spine' | 'clockwise' | 'anticlockwise'
   readonly numberedEnds: 'inside' | 'outside'
+}
+
+/** Rows of leaves booked side to side, each row end over end against the next. */
+export interface EndMatchRecipe {
+  readonly pattern: 'end match'
+  /** For two rows of four: 1 3 5 7 / 2 4 6 8, or 1 4 5 8 / 2 3 6 7 (both architectural), or 1 2 3 4 / 8 7 6 5. */
+  readonly order: 'column by column' | 'down and up' | 'panel'
+  readonly rows: number
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  readonly equal: 'before trimming' | 'after trimming'
+  readonly spine: Spine
+  readonly laying: Laying
+  /** Where the numbered ends of the top row lie: at the top edge, or at its seam with the next row. */
+  readonly numberedEnds: 'outside' | 'inside'
+}
+
+/** Four quadrants of slanted grain, mirrored in both centre lines. */
+export interface DiamondRecipe {
+  readonly pattern: 'diamond'
+  /** Closing round the centre, or, in a reverse diamond, running to it. */
+  readonly runs: 'round' | 'to the centre'
+  /** Between grain and width, degrees; so that the diamonds touch the middles of the sides, unless a number is given. */
+  readonly angle: number | 'mid-sides'
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  /** Which side of the first leaf is up; neighbours lie the other side up. */
+  readonly sideUp: 'numbered' | 'other'
+  /** Inside: at the centre, or where grain runs round it, at the upright seam. */
+  readonly numberedEnds: 'outside' | 'inside'
+}
+
+/** Four mitred pieces round the panel. */
+export interface BoxRecipe {
+  readonly pattern: 'box'
+  /** Along in a box, across in a reverse box. */
+  readonly grain: 'along the edges' | 'across the edges'
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  /** Which side of the first leaf is up; neighbours lie the other side up. */
+  readonly sideUp: 'numbered' | 'other'
+  /** Across the edges: at the panel's edges, or inside. */
+  readonly numberedEnds: 'outside' | 'inside'
 }

@@ -83,17 +83,20 @@ function directed(stretch: Edge<'panel'>, kind: Joint, inside: CellId, outside: 
   const along = subtract(stretch.b, stretch.a)
   const forward = isRound
     ? Math.hypot(stretch.b.x, stretch.b.y) > Math.hypot(stretch.a.x, stretch.a.y)
-    : Math.abs(along.y) > Math.abs(along.x)
+    : runsDown(along)
       ? along.y > 0
       : along.x > 0
   const edge = forward ? stretch : { a: stretch.b, b: stretch.a }
   const firstIsClockwise = forward
-  const isUpright = Math.abs(along.y) > Math.abs(along.x)
+  const isUpright = runsDown(along)
   // clockwise of a direction that points down lies the left of the panel; of one to the right, the lower side
   const clockwiseIsLeft = isRound ? false : isUpright
   const insideIsLeft = firstIsClockwise === clockwiseIsLeft
   return insideIsLeft ? { edge, kind, left: inside, right: outside } : { edge, kind, left: outside, right: inside }
 }
+
+/** Seams at 45° count as upright, whatever the last digit says. */
+const runsDown = ({ x, y }: Point<'panel'>): boolean => Math.abs(y) > Math.abs(x) * (1 - 1e-9) - GRID
 
 /** Stretches gathered into seams: in one line, touching, of one kind. Those round a centre stay single. */
 function joinInLine(stretches: readonly Loose[]): readonly (readonly Loose[])[] {

@@ -7,6 +7,16 @@ export function howLeavesMove(recipe: Recipe): string {
       return STRIPS[recipe.match]
     case 'four-way':
       return 'Four leaves are opened like two books, and the lower pair is turned end over end against the upper one.'
+    case 'end match':
+      return 'Every other leaf of a row is turned over like a page, and each row is turned end over end against the next.'
+    case 'diamond':
+      return recipe.runs === 'round'
+        ? 'Four pieces are cut with the grain on the slant and turned over across both centre lines, so that the grain closes round the centre in diamonds.'
+        : 'Four pieces are cut with the grain on the slant and turned over across both centre lines, so that the grain runs from the corners to the centre.'
+    case 'box':
+      return recipe.grain === 'along the edges'
+        ? 'Four pieces with the grain along the panel’s edges are mitred at 45°, every other one turned over.'
+        : 'Four pieces with the grain across the panel’s edges are mitred at 45°, every other one turned over.'
     case 'radial':
       return recipe.match === 'book'
         ? 'Wedges with the grain on their middle line lie round a centre, every other one turned over.'

@@ -5,6 +5,9 @@
 import { describe, expect, it } from 'vitest'
 import { rectangle, usualFlitch, usualPart } from '../job/usual'
 import type { Part } from '../job/job'
+import { USUAL_BOX } from '../patterns/box'
+import { USUAL_DIAMOND } from '../patterns/diamond'
+import { USUAL_END_MATCH } from '../patterns/end-match'
 import { USUAL_FOUR_WAY } from '../patterns/four-way'
 import { USUAL_RADIAL } from '../patterns/radial'
 import { USUAL_STRIPS } from '../patterns/strips'
@@ -64,6 +67,24 @@ describe('the recipe as a sentence', () => {
       count: 8,
       reads:
         'four-way, a book and end match of 8 leaves from leaf 1, numbered ends at the cross seam, equal before trimming, opened on its left edge',
+    },
+    {
+      recipe: { ...USUAL_END_MATCH, rows: 3, order: 'down and up', numberedEnds: 'inside' },
+      count: 6,
+      reads:
+        'end match, a book and end match of 6 leaves from leaf 1, in 3 rows, run down one column and up the next, numbered ends below in the top row, equal after trimming, opened on its right edge',
+    },
+    {
+      recipe: { ...USUAL_DIAMOND, runs: 'to the centre', angle: 37.5 },
+      count: 4,
+      reads:
+        'reverse diamond, a match in both centre lines of 4 leaves from leaf 1, the grain at 37.5°, numbered ends at the corners, the first leaf with its numbered side up',
+    },
+    {
+      recipe: { ...USUAL_BOX, grain: 'across the edges', sideUp: 'other' },
+      count: 4,
+      reads:
+        'reverse box, a mitred match of 4 leaves from leaf 1, numbered ends at the edges, the first leaf with its other side up',
     },
     {
       recipe: { ...USUAL_RADIAL, firstSeam: 22.5, laying: 'anticlockwise' },

@@ -1,5 +1,12 @@
 import type { Part } from '../job/job'
-import type { FourWayRecipe, RadialRecipe, StripRecipe } from '../patterns/recipe'
+import type {
+  BoxRecipe,
+  DiamondRecipe,
+  EndMatchRecipe,
+  FourWayRecipe,
+  RadialRecipe,
+  StripRecipe,
+} from '../patterns/recipe'
 import { showAngle } from '../units/read-angle'
 import { showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
@@ -13,6 +20,9 @@ export type RecipeField =
   | 'firstLeaf'
   | 'equal'
   | 'centreOn'
+  | 'order'
+  | 'rows'
+  | 'angle'
   | 'startAt'
   | 'spine'
   | 'laying'
@@ -40,9 +50,9 @@ export function recipePieces(part: Part, count: number, unit: LengthUnit): reado
   return [
     value('name', part.name),
     text(' is faced in '),
-    value('arrangement', recipe.pattern === 'strips' ? recipe.arrangement : recipe.pattern),
+    value('arrangement', faceName(recipe)),
     text(', a '),
-    ...(recipe.pattern === 'four-way' ? [text('book and end match')] : [value('match', recipe.match), text(' match')]),
+    ...('match' in recipe ? [value('match', recipe.match), text(' match')] : [text(FIXED_MATCH[recipe.pattern])]),
     text(' of '),
     value('count', count),
     text(` ${count === 1 ? 'leaf' : 'leaves'} from leaf `),
@@ -71,6 +81,28 @@ const JOINTING: Readonly<Record<Part['jointing'], string>> = {
   overlap: 'overlapped and cut through both',
 }
 
+/** The match of the patterns that leave no choice of it. */
+export const FIXED_MATCH = {
+  'four-way': 'book and end match',
+  'end match': 'book and end match',
+  diamond: 'match in both centre lines',
+  box: 'mitred match',
+} as const
+
+/** What a face is called in one word or two: its arrangement, or the set piece that it is. */
+export function faceName(recipe: Part['recipe']): string {
+  switch (recipe.pattern) {
+    case 'strips':
+      return recipe.arrangement
+    case 'diamond':
+      return recipe.runs === 'round' ? 'diamond' : 'reverse diamond'
+    case 'box':
+      return recipe.grain === 'along the edges' ? 'box' : 'reverse box'
+    default:
+      return recipe.pattern
+  }
+}
+
 function layingPieces(recipe: Part['recipe']): readonly RecipePiece[] {
   switch (recipe.pattern) {
     case 'strips':
@@ -80,6 +112,30 @@ function layingPieces(recipe: Part['recipe']): readonly RecipePiece[] {
         ...endPieces(recipe, 'at the cross seam', 'at the outer ends'),
         ...equalPieces(recipe),
         ...spinePieces(recipe),
+      ]
+    case 'end match':
+      return [
+        text('in '),
+        value('rows', recipe.rows),
+        text(' rows, run '),
+        value('order', ORDERS[recipe.order]),
+        text(', '),
+        ...endPieces(recipe, 'below in the top row', 'at the top'),
+        ...equalPieces(recipe),
+        ...spinePieces(recipe),
+      ]
+    case 'diamond':
+      return [
+        text('the grain at '),
+        value('angle', recipe.angle === 'mid-sides' ? 'the slant from mid-side to mid-side' : showAngle(recipe.angle)),
+        text(', '),
+        ...endPieces(recipe, ...DIAMOND_ENDS[recipe.runs]),
+        ...firstSidePieces(recipe),
+      ]
+    case 'box':
+      return [
+        ...(recipe.grain === 'along the edges' ? [] : endPieces(recipe, 'inside', 'at the edges')),
+        ...firstSidePieces(recipe),
       ]
     case 'radial':
       return [
@@ -91,6 +147,25 @@ function layingPieces(recipe: Part['recipe']): readonly RecipePiece[] {
       ]
   }
 }
+
+/** How the run goes through the rows. */
+export const ORDERS: Readonly<Record<EndMatchRecipe['order'], string>> = {
+  'column by column': 'down each column',
+  'down and up': 'down one column and up the next',
+  panel: 'along one row and back along the next',
+}
+
+/** Where the numbered ends lie: inside, and outside. */
+export const DIAMOND_ENDS: Readonly<Record<DiamondRecipe['runs'], readonly [string, string]>> = {
+  round: ['at the upright seam', 'at the level seam'],
+  'to the centre': ['at the centre', 'at the corners'],
+}
+
+const firstSidePieces = ({ sideUp }: DiamondRecipe | BoxRecipe): readonly RecipePiece[] => [
+  text('the first leaf with its '),
+  value('sideUp', sideUp),
+  text(' side up, '),
+]
 
 function stripPieces(recipe: StripRecipe): readonly RecipePiece[] {
   if (recipe.arrangement === 'running')
@@ -108,13 +183,13 @@ const turnPieces = (recipe: StripRecipe): readonly RecipePiece[] =>
         text(' side up, '),
       ]
 
-const equalPieces = ({ equal }: StripRecipe | FourWayRecipe): readonly RecipePiece[] => [
+const equalPieces = ({ equal }: StripRecipe | FourWayRecipe | EndMatchRecipe): readonly RecipePiece[] => [
   text('equal '),
   value('equal', equal === 'before trimming' ? 'before' : 'after'),
   text(' trimming, '),
 ]
 
-const spinePieces = (recipe: StripRecipe | FourWayRecipe | RadialRecipe): readonly RecipePiece[] => [
+const spinePieces = (recipe: StripRecipe | FourWayRecipe | EndMatchRecipe | RadialRecipe): readonly RecipePiece[] => [
   text('opened on its '),
   value('spine', recipe.spine),
   text(' edge, '),
@@ -126,7 +201,7 @@ const spinePieces = (recipe: StripRecipe | FourWayRecipe | RadialRecipe): readon
 const isRunning = (recipe: Part['recipe']): boolean => recipe.pattern === 'strips' && recipe.arrangement === 'running'
 
 const endPieces = (
-  { numberedEnds }: FourWayRecipe | RadialRecipe,
+  { numberedEnds }: Exclude<Part['recipe'], StripRecipe>,
   inside: string,
   outside: string,
 ): readonly RecipePiece[] => [

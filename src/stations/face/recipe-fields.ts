@@ -3,17 +3,33 @@ import { changePart, type PartPatch } from '../../core/commands/part-commands'
 import type { RecipePatch } from '../../core/commands/face-commands'
 import type { Part } from '../../core/job/job'
 import type { Recipe } from '../../core/patterns/recipe'
+import { faceName } from '../../core/sheets/recipe-sentence'
 import type { Workshop } from '../../store/workshop.svelte'
 
 /** How a face is made, as one choice: the pattern, and for leaves side by side the arrangement. */
-export type Arrangement = 'running' | 'balance' | 'centre balance' | 'four-way' | 'radial'
+export type Arrangement =
+  | 'running'
+  | 'balance'
+  | 'centre balance'
+  | 'four-way'
+  | 'end match'
+  | 'radial'
+  | 'diamond'
+  | 'reverse diamond'
+  | 'box'
+  | 'reverse box'
 
 export const ARRANGEMENTS: readonly { readonly value: Arrangement; readonly name: string }[] = [
   { value: 'centre balance', name: 'centre balance' },
   { value: 'balance', name: 'balance' },
   { value: 'running', name: 'running' },
   { value: 'four-way', name: 'four-way' },
+  { value: 'end match', name: 'end match' },
   { value: 'radial', name: 'radial' },
+  { value: 'diamond', name: 'diamond' },
+  { value: 'reverse diamond', name: 'reverse diamond' },
+  { value: 'box', name: 'box' },
+  { value: 'reverse box', name: 'reverse box' },
 ]
 
 type Match = 'book' | 'slip' | 'reverse slip' | 'slip-centre-book'
@@ -33,11 +49,29 @@ export const matchesOf = ({ pattern }: Recipe) =>
       ] as const)
     : BOOK_OR_SLIP
 
-export const arrangementOf = ({ recipe }: Part): Arrangement =>
-  recipe.pattern === 'strips' ? recipe.arrangement : recipe.pattern
+export const arrangementOf = ({ recipe }: Part): Arrangement => faceName(recipe) as Arrangement
 
-export const arrangementPatch = (arrangement: Arrangement): RecipePatch =>
-  arrangement === 'four-way' || arrangement === 'radial' ? { pattern: arrangement } : { pattern: 'strips', arrangement }
+/** Four pieces, whatever else is decided. */
+export const hasFixedCount = ({ pattern }: Recipe): boolean => pattern === 'diamond' || pattern === 'box'
+
+export function arrangementPatch(arrangement: Arrangement): RecipePatch {
+  switch (arrangement) {
+    case 'four-way':
+    case 'end match':
+    case 'radial':
+      return { pattern: arrangement }
+    case 'diamond':
+      return { pattern: 'diamond', runs: 'round' }
+    case 'reverse diamond':
+      return { pattern: 'diamond', runs: 'to the centre' }
+    case 'box':
+      return { pattern: 'box', grain: 'along the edges' }
+    case 'reverse box':
+      return { pattern: 'box', grain: 'across the edges' }
+    default:
+      return { pattern: 'strips', arrangement }
+  }
+}
 
 /** Puts a change of the recipe through the door, with a label that says what it was. */
 export const decideRecipe = (workshop: Workshop, part: Part, label: string, patch: RecipePatch): boolean =>
