@@ -2,7 +2,7 @@ import { line, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
 import { edgeLength } from '../geometry/segment'
-import { point } from '../geometry/point'
+import { distance, point } from '../geometry/point'
 import type { SeamReport } from '../seams/seam-report'
 import { bareLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
@@ -85,11 +85,13 @@ const narrowColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] =>
 
 const isRound = ({ kind }: SeamReport): boolean => kind === 'radial' || kind === 'diameter'
 const isUpright = ({ edge: { a, b } }: SeamReport): boolean => Math.abs(a.x - b.x) < 0.01
+const isLevel = ({ edge: { a, b } }: SeamReport): boolean => Math.abs(a.y - b.y) < 0.01
+const isSlanted = (seam: SeamReport): boolean => !isUpright(seam) && !isLevel(seam)
 
-/** From the finished panel's left edge, its upper edge, or round a centre from +x clockwise. */
+/** From the finished panel's left edge, its upper edge, or where neither can be told the angle from +x clockwise. */
 function fromEdge({ part }: JudgedFace, seam: SeamReport, unit: LengthUnit): string {
   const { a, b } = seam.edge
-  if (isRound(seam)) {
+  if (isRound(seam) || isSlanted(seam)) {
     const degrees = ((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI + 360) % 360
     return `at ${Math.round(degrees * 100) / 100}°`
   }
@@ -100,11 +102,18 @@ function fromEdge({ part }: JudgedFace, seam: SeamReport, unit: LengthUnit): str
 
 function fromCentre(seam: SeamReport, unit: LengthUnit): string {
   if (isRound(seam)) return 'through it'
+  if (isSlanted(seam)) {
+    const past = distanceToLine(seam.edge)
+    return past < 0.01 ? 'through it' : `${bareLength(past, unit, 'seam')} past it`
+  }
   const off = isUpright(seam) ? seam.edge.a.x : seam.edge.a.y
   if (Math.abs(off) < 0.01) return 'on it'
   const [before, after] = isUpright(seam) ? ['left', 'right'] : ['above', 'below']
   return `${bareLength(Math.abs(off), unit, 'seam')} ${off < 0 ? before : after}`
 }
+
+/** From the panel's centre, square to the line of the edge. */
+const distanceToLine = ({ a, b }: SeamReport['edge']): number => Math.abs(a.x * b.y - a.y * b.x) / distance(a, b)
 
 /** Whether the figure mirrors or repeats, and how far apart in the log the faces lie that meet there. */
 function figureWords({ meets, depthOffset }: SeamReport): string {
