@@ -24,7 +24,7 @@ import { anyFace, type AnyFace } from './any-face'
 import { faceOf } from './job-builders'
 import * as witness from './witness'
 
-const CASES = Number(process.env.LEAFTURN_CASES ?? 250)
+const CASES = Number(process.env.LEAFTURN_CASES ?? 1000)
 vi.setConfig({ testTimeout: 3_600_000 })
 
 /** Slack for the grid, and for round clearances drawn as polygons. */
