@@ -4,7 +4,15 @@ import fs from 'node:fs'
 import path from 'node:path'
 
 const built = 'dist-cli/sheets.js'
-const sources = ['src/core', 'src/documents', 'src/store', 'src/cli', 'package-lock.json', 'vite.cli.config.ts', 'vite.shared.ts']
+const sources = [
+  'src/core',
+  'src/documents',
+  'src/store',
+  'src/cli',
+  'package-lock.json',
+  'vite.cli.config.ts',
+  'vite.shared.ts',
+]
 
 /** When a file, or the newest file in a folder, was changed last. @param {string} place @returns {number} */
 function changed(place) {
