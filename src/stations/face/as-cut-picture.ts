@@ -20,8 +20,8 @@ export interface AsCutPicture {
   readonly seams: readonly Stroke[]
   readonly centre: readonly Stroke[]
   readonly marks: readonly { readonly at: Place; readonly anchor: 'start' | 'end' | 'middle'; readonly over: number }[]
-  readonly middle: Place
-  readonly foot: number
+  /** Where the words stand, under the sheet. */
+  readonly words: Place
 }
 
 const ROOM = 64
@@ -61,7 +61,7 @@ export function asCutPicture(answer: AsCut, { core, sheet }: ThreeSizes, hasCros
   const upright = { from: { x: cx, y: top - 44 }, to: { x: cx, y: foot + 44 } }
   const level = { from: { x: left - 44, y: cy }, to: { x: right + 44, y: cy } }
   return {
-    viewBox: `0 0 ${Math.round(w + 2 * ROOM)} ${Math.round(h + 2 * ROOM + 24)}`,
+    viewBox: `0 0 ${Math.round(w + 2 * ROOM)} ${Math.round(h + 2 * ROOM + 36)}`,
     sheet: points([
       corner(left, top, 'left', 'top'),
       corner(right, top, 'right', 'top'),
@@ -79,8 +79,7 @@ export function asCutPicture(answer: AsCut, { core, sheet }: ThreeSizes, hasCros
     marks: answer.edges.flatMap(({ side, ends }) =>
       ends.map((end) => ({ ...markPlace(side, end.at, { left, top, right, foot }), over: end.over })),
     ),
-    middle: { x: (left + right) / 2, y: top + h * 0.36 },
-    foot: foot + ROOM + 12,
+    words: { x: (left + right) / 2, y: foot + ROOM + 2 },
   }
 }
 

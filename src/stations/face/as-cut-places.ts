@@ -1,4 +1,5 @@
 import type { DerivedPart } from '../../core/derive'
+import { GRID } from '../../core/geometry/tolerance'
 import type { SheetMeasures } from '../../core/seams/as-cut'
 import type { Shop } from '../../core/shop'
 
@@ -9,13 +10,23 @@ export interface MeasurePlace {
   readonly planned: number
 }
 
-/** Whether a seam was meant for the centre: off it, there is no centre seam to lay by. */
-export const hasSeamOnCentre = (off: number | null, { offCentre }: Shop): boolean =>
-  off !== null && Math.abs(off) <= offCentre
+/** The seams that a sheet can be laid by: on the centre, and running from edge to edge so that they can be measured. */
+export interface CentreSeams {
+  readonly upright: boolean
+  readonly level: boolean
+}
 
-/** Faces laid by a centre seam. A sunburst is laid by where its seams cross, once it is pressed. */
-export const isLaidBySeam = ({ part, centre }: DerivedPart, shop: Shop): boolean =>
-  part.recipe.pattern !== 'radial' && hasSeamOnCentre(centre.x, shop)
+/** None for a sunburst: it is laid by where its seams cross, once it is pressed. */
+export function centreSeams({ part, seams, sizes }: DerivedPart, { offCentre }: Shop): CentreSeams {
+  if (part.recipe.pattern === 'radial') return { upright: false, level: false }
+  const { min, max } = sizes.sheet
+  const runs = (along: 'x' | 'y', off: 'x' | 'y') =>
+    seams.some(({ edge: { a, b } }) => {
+      const isOnCentre = Math.abs(a[off]) <= offCentre && Math.abs(a[off] - b[off]) < GRID
+      return isOnCentre && a[along] <= min[along] + GRID && b[along] >= max[along] - GRID
+    })
+  return { upright: runs('y', 'x'), level: runs('x', 'y') }
+}
 
 export function measurePlaces({ across, along }: SheetMeasures): readonly MeasurePlace[] {
   const ends = (['top', 'bottom'] as const).flatMap((end) =>

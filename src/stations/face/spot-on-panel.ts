@@ -1,0 +1,11 @@
+import { point, type Point } from '../../core/geometry/point'
+import type { Part } from '../../core/job/job'
+
+/** A spot measured from the left and the top edge of the finished face as drawn, lying or upright, in panel mm. */
+export function spotOnPanel(
+  { width, length, lying }: Pick<Part, 'width' | 'length' | 'lying'>,
+  { left, top }: { readonly left: number; readonly top: number },
+): Point<'panel'> {
+  // drawn lying, the panel's top is at the left and its left at the foot
+  return lying ? point(width / 2 - top, left - length / 2) : point(left - width / 2, top - length / 2)
+}
