@@ -1,7 +1,7 @@
 /**
- * [S24] A scarfed rectangle made by boolean operations is the one of the formulas: its widest rectangle of the scarfed
+ * [X4] A scarfed rectangle made by boolean operations is the one of the formulas: its widest rectangle of the scarfed
  * length agrees to 0.02 mm, nothing wider fits, and no wood is lost or found but what was trued off.
- * [S25] The seam lies wholly on the trued faces, in one line, and both halves keep their side and their size.
+ * [X5] The seam lies wholly on the trued faces, in one line, and both halves keep their side and their size.
  *
  * Sources: the polygon operations of this program for the pieces, Clipper2 (C++ compiled to WebAssembly) for the areas
  * of the halves joined. LEAFTURN_CASES sets how many scarfs are made.
@@ -39,7 +39,7 @@ function randomScarf(chance: Chance) {
   return { sound, cut }
 }
 
-it(`[S24] [S25] ${CASES} random scarfs agree with boolean operations`, { timeout: 120_000 }, () => {
+it(`[X4] [X5] ${CASES} random scarfs agree with boolean operations`, { timeout: 120_000 }, () => {
   const chance = chanceFrom(48)
   const wrong: string[] = []
   let made = 0

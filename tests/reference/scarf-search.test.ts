@@ -1,7 +1,7 @@
 /**
- * [S26] On a leaf of any outline the search finds no less than a brute-force search over cuts, and never claims more
+ * [X6] On a leaf of any outline the search finds no less than a brute-force search over cuts, and never claims more
  * than boolean operations confirm; where the wanted width is not reached it says so, with the most found and a bound.
- * [S27] The largest strip along the grain is inside, and no rectangle of a brute-force search exceeds it or its bound.
+ * [X7] The largest strip along the grain is inside, and no rectangle of a brute-force search exceeds it or its bound.
  *
  * Source: brute force written here, which tests points and rows against the leaf's outline and shares no code with the
  * search but the test whether a point lies within a ring.
@@ -65,7 +65,7 @@ function bruteForce(region: Region<'leaf'>, length: number, loss: number): numbe
 }
 
 describe('a scarf on an irregular leaf', () => {
-  it('[S26] the search is no worse than brute force, and what it finds is really there', { timeout: 60_000 }, () => {
+  it('[X6] the search is no worse than brute force, and what it finds is really there', { timeout: 60_000 }, () => {
     const [length, loss] = [1260, 1.5]
     const brute = bruteForce(bitten, length, loss)
     expect(brute).toBeGreaterThan(120)
@@ -85,7 +85,7 @@ describe('a scarf on an irregular leaf', () => {
     expect(bruteWidth(bitten, seen, loss, found!.box.min.y, length)).toBeGreaterThan(found!.width - 9)
   })
 
-  it('[S26] on a true rectangle it comes within half a millimetre of the formula', () => {
+  it('[X6] on a true rectangle it comes within half a millimetre of the formula', () => {
     const sound = { width: 200, length: 1200 }
     const found = searchScarf(leaf, [[box(0, 0, 200, 1200)]], { width: 170, length: 1350 }, 1.5)
     const exact = scarfForSize(sound, { width: 500, length: 1350 }, 1.5)
@@ -97,7 +97,7 @@ describe('a scarf on an irregular leaf', () => {
     expect(found!.enough).toBe(true)
   })
 
-  it('[S26] says that there is none, with the most found', () => {
+  it('[X6] says that there is none, with the most found', () => {
     const found = searchScarf(leaf, bitten, { width: 205, length: 1400 }, 1.5)
     expect(found!.enough).toBe(false)
     expect(found!.width).toBeLessThan(205)
@@ -106,7 +106,7 @@ describe('a scarf on an irregular leaf', () => {
     expect(searchScarf(leaf, [], { width: 20, length: 300 }, 1.5)).toBeNull()
   })
 
-  it('[S26] on wild leaves with holes what is found lies in the piece made', { timeout: 60_000 }, () => {
+  it('[X6] on wild leaves with holes what is found lies in the piece made', { timeout: 60_000 }, () => {
     for (let n = 0; n < 8; n++) {
       const region = [leafWithHoles(chanceFrom(n), { width: 220, length: 1200, points: 60, holes: n % 3 })]
       const found = searchScarf(leaf, region, { width: 100, length: 1280 }, 1.5)
@@ -139,7 +139,7 @@ function bruteStrip(region: Region<'leaf'>, width: number, length: number, step:
 }
 
 describe('the largest strip along the grain', () => {
-  it('[S27] is the rectangle itself of a rectangle, also turned', () => {
+  it('[X7] is the rectangle itself of a rectangle, also turned', () => {
     const ring: Ring<'leaf'> = box(10, 20, 150, 920)
     const straight = largestStrip([[ring]], 0)!
     expect(straight).toMatchObject({ width: 140, length: 900, area: 126_000 })
@@ -147,13 +147,13 @@ describe('the largest strip along the grain', () => {
     expect(turned.area).toBeCloseTo(126_000, 3)
   })
 
-  it('[S27] of an L is the larger of its two arms', () => {
+  it('[X7] of an L is the larger of its two arms', () => {
     // by hand: upright arm 60 x 1000 = 60 000; foot 300 x 250 = 75 000
     const ring = [point(0, 0), point(60, 0), point(60, 750), point(300, 750), point(300, 1000), point(0, 1000)]
     expect(largestStrip([[ring as Ring<'leaf'>]], 0)!.area).toBeCloseTo(75_000, 6)
   })
 
-  it('[S27] of a right triangle has half its area', () => {
+  it('[X7] of a right triangle has half its area', () => {
     // known: the largest rectangle in a right triangle stands on its midpoints
     const ring: Ring<'leaf'> = [point(0, 0), point(200, 1000), point(0, 1000)]
     const strip = largestStrip([[ring]], 0)!
@@ -162,7 +162,7 @@ describe('the largest strip along the grain', () => {
     expect(strip.bound).toBeGreaterThanOrEqual(50_000)
   })
 
-  it('[S27] beats brute force on wild leaves, and its bound is close', { timeout: 60_000 }, () => {
+  it('[X7] beats brute force on wild leaves, and its bound is close', { timeout: 60_000 }, () => {
     for (let n = 0; n < 6; n++) {
       const shape = { width: 200, length: 900, points: 80, holes: n % 4 }
       const region: Region<'leaf'> = [

@@ -1,4 +1,4 @@
-/** [S28] Advice for a short leaf says where to mark, cut and slide, or that it needs none or gets none. */
+/** [X8] Advice for a short leaf says where to mark, cut and slide, or that it needs none or gets none. */
 import { describe, expect, it } from 'vitest'
 import { boxRing } from '../geometry/box'
 import { point } from '../geometry/point'
@@ -11,7 +11,7 @@ const wood = { usable: [[outline]] as const, outline }
 const piece = (width: number, length: number) => boxRing<'leaf'>({ min: point(0, 0), max: point(width, length) })
 
 describe('advice for a leaf of 1200 x 200', () => {
-  it('[S28] 60 mm too short: a scarf, its marks on both edges of the leaf', () => {
+  it('[X8] 60 mm too short: a scarf, its marks on both edges of the leaf', () => {
     const advice = scarfAdvice(leaf, wood, piece(160, 1260))
     if (advice.kind !== 'scarf') throw new Error(`no scarf but ${advice.kind}`)
     const [near, far] = advice.ends
@@ -28,7 +28,7 @@ describe('advice for a leaf of 1200 x 200', () => {
     { width: 160, length: 1100, kind: 'not needed' },
     { width: 199, length: 1260, kind: 'too narrow' },
     { width: 160, length: 2600, kind: 'too long' },
-  ])('[S28] $length x $width: $kind', ({ width, length, kind }) => {
+  ])('[X8] $length x $width: $kind', ({ width, length, kind }) => {
     expect(scarfAdvice(leaf, wood, piece(width, length)).kind).toBe(kind)
   })
 })
