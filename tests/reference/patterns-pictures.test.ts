@@ -1,5 +1,5 @@
 /**
- * [P6] Every pattern has a picture in docs/patterns, drawn by the program from the pattern as it is now, and a section in
+ * [P7] Every pattern has a picture in docs/patterns, drawn by the program from the pattern as it is now, and a section in
  *   docs/patterns.md with the sentence that says how its leaves are moved. `npx vitest run tests/reference/patterns-pictures.test.ts --update` draws them anew.
  */
 import { readFileSync } from 'node:fs'
@@ -50,7 +50,7 @@ const leaves = flitchOf({ outline: rectangle(900, 1200), leaves: plainLeaves(24)
 const page = readFileSync(new URL('../../docs/patterns.md', import.meta.url), 'utf8')
 
 describe('the pictures', () => {
-  it.each(PATTERNS)('[P6] $name', async ({ name, recipe, size = { width: 640, length: 560 } }) => {
+  it.each(PATTERNS)('[P7] $name', async ({ name, recipe, size = { width: 640, length: 560 } }) => {
     const byHand = 'laying' in recipe && recipe.pattern !== 'radial' ? { laying: 'left to right' as const } : {}
     const part = partOf({ ...size, overhang: allEdges(0), recipe: { ...recipe, ...byHand } as Recipe })
     const picture = writeSvg(drawPattern(faceOf(part, leaves), name))
