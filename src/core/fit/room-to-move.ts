@@ -3,6 +3,7 @@ import { woundRegion } from '../geometry/clip'
 import { touchingPath } from '../geometry/inner-fit-path'
 import type { Point } from '../geometry/point'
 import { regionCovers, ringEdges, type Region, type Ring } from '../geometry/polygon'
+import { levelCrossings } from '../geometry/segment'
 
 /** How far the window can go, straight on from where it lies, in each direction of the leaf. */
 export interface Room {
@@ -21,8 +22,9 @@ const NO_ROOM: Room = { toNumberedEnd: 0, toFarEnd: 0, toLeft: 0, toRight: 0 }
  */
 export function roomToMove(play: Region<'leaf'>, at: Point<'leaf'>): Room {
   if (!regionCovers(play, at)) return NO_ROOM
-  const along = crossings(play, at, 'x', 'y')
-  const across = crossings(play, at, 'y', 'x')
+  const borders = play.flat().flatMap(ringEdges)
+  const along = levelCrossings(borders, 'x', at.x)
+  const across = levelCrossings(borders, 'y', at.y)
   const before = (places: readonly number[], here: number) =>
     Math.min(...places.filter((place) => place <= here).map((place) => here - place), Infinity)
   const after = (places: readonly number[], here: number) =>
@@ -33,18 +35,6 @@ export function roomToMove(play: Region<'leaf'>, at: Point<'leaf'>): Room {
     toLeft: before(across, at.x),
     toRight: after(across, at.x),
   }
-}
-
-/** Where the line through a point, on which `fixed` stays as it is, crosses the borders of a region. */
-function crossings(region: Region<'leaf'>, at: Point<'leaf'>, fixed: 'x' | 'y', free: 'x' | 'y'): readonly number[] {
-  return region
-    .flat()
-    .flatMap(ringEdges)
-    .flatMap(({ a, b }) =>
-      a[fixed] > at[fixed] === b[fixed] > at[fixed]
-        ? []
-        : [a[free] + ((b[free] - a[free]) * (at[fixed] - a[fixed])) / (b[fixed] - a[fixed])],
-    )
 }
 
 /** Everything a convex piece can cover while its origin moves within its play. */

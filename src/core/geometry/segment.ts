@@ -69,3 +69,17 @@ export function sharedStretch<S extends Space>(edge: Edge<S>, other: Edge<S>, to
     reach === 0 ? edge.a : reach === length ? edge.b : add(edge.a, scale(along, reach))
   return { a: pointAt(from), b: pointAt(to) }
 }
+
+/** The other coordinate of every place where edges cross the straight line on which `fixed` has the value `level`. */
+export const levelCrossings = <S extends Space>(
+  edges: readonly Edge<S>[],
+  fixed: 'x' | 'y',
+  level: number,
+): readonly number[] => {
+  const free = fixed === 'x' ? 'y' : 'x'
+  return edges.flatMap(({ a, b }) =>
+    a[fixed] > level === b[fixed] > level
+      ? []
+      : [a[free] + ((b[free] - a[free]) * (level - a[fixed])) / (b[fixed] - a[fixed])],
+  )
+}

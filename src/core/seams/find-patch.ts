@@ -8,7 +8,7 @@
 import type { LaidFace } from '../fit/lay-face'
 import { add, subtract, type Point } from '../geometry/point'
 import { regionCovers, ringCovers, ringEdges, type Region, type Ring } from '../geometry/polygon'
-import { distanceToEdge } from '../geometry/segment'
+import { distanceToEdge, levelCrossings } from '../geometry/segment'
 import { invert, transformPoint } from '../geometry/transform'
 import type { CellId } from '../ids'
 import { leafOutline, placeInSequence } from '../leaves/bundle'
@@ -97,23 +97,14 @@ const spareFirst = (p: PatchLeaf, q: PatchLeaf): number => Number(q.state === 's
 /** null when the spot lies beside the leaf. */
 function leafSpot(outline: Ring<'leaf'>, at: Point<'leaf'>): LeafSpot | null {
   if (!ringCovers(outline, at)) return null
-  const across = crossings(outline, 'y', at.y)
+  const edges = ringEdges(outline)
+  const across = levelCrossings(edges, 'y', at.y)
   return {
     at,
-    fromNumberedEnd: at.y - Math.max(...crossings(outline, 'x', at.x).filter((y) => y <= at.y)),
+    fromNumberedEnd: at.y - Math.max(...levelCrossings(edges, 'x', at.x).filter((y) => y <= at.y)),
     fromLeft: at.x - Math.max(...across.filter((x) => x <= at.x)),
     fromRight: Math.min(...across.filter((x) => x >= at.x)) - at.x,
   }
-}
-
-/** Where an outline crosses the line on which one coordinate is `level`. */
-function crossings(outline: Ring<'leaf'>, fixed: 'x' | 'y', level: number): readonly number[] {
-  const free = fixed === 'x' ? 'y' : 'x'
-  return ringEdges(outline).flatMap(({ a, b }) =>
-    a[fixed] > level === b[fixed] > level
-      ? []
-      : [a[free] + ((b[free] - a[free]) * (level - a[fixed])) / (b[fixed] - a[fixed])],
-  )
 }
 
 function troubleAt({ flitch, part }: LaidFace, leaf: Leaf, at: Point<'leaf'>, wish: PatchWish): PatchTrouble | null {

@@ -11,6 +11,7 @@ import type { Piece } from '../fit/lay-face'
 import { boxAround } from '../geometry/box'
 import type { Point } from '../geometry/point'
 import { ringEdges, type Ring } from '../geometry/polygon'
+import { levelCrossings } from '../geometry/segment'
 import { present } from '../invariant'
 import { leafOutline } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
@@ -68,10 +69,7 @@ function edgeBeside(outline: Ring<'leaf'>, corner: Point<'leaf'>, side: 'left' |
 function crossings(outline: Ring<'leaf'>, fixed: 'x' | 'y', wanted: number): readonly number[] {
   const { min, max } = boxAround(outline)
   const at = Math.min(max[fixed] - 1e-6, Math.max(min[fixed] + 1e-6, wanted))
-  const free = fixed === 'x' ? 'y' : 'x'
-  return ringEdges(outline).flatMap(({ a, b }) =>
-    a[fixed] > at === b[fixed] > at ? [] : [a[free] + ((b[free] - a[free]) * (at - a[fixed])) / (b[fixed] - a[fixed])],
-  )
+  return levelCrossings(ringEdges(outline), fixed, at)
 }
 
 const lastUpTo = (places: readonly number[], at: number): number | null => {
