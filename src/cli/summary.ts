@@ -1,6 +1,7 @@
 import { findingSentence } from '../core/checks/wording'
 import type { DerivedPart } from '../core/derive'
-import { WINDOW, type Piece } from '../core/fit/lay-face'
+import type { Piece } from '../core/fit/lay-face'
+import { WINDOW } from '../core/fit/window-group'
 import type { Edges } from '../core/geometry/box'
 import type { Point, Space } from '../core/geometry/point'
 import { regionArea, type Region, type Ring } from '../core/geometry/polygon'

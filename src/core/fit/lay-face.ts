@@ -24,10 +24,8 @@ import {
   type Group,
   type Play,
 } from './play'
+import { WINDOW } from './window-group'
 import { resolveRecipe, type Resolved } from './resolve-recipe'
-
-/** The one group of cells that share a window position. */
-export const WINDOW = 'window'
 
 /** A cell with its leaf, and where the leaf comes to lie. */
 export interface Piece {

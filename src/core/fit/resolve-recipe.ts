@@ -18,6 +18,7 @@ import {
   centreCountBefore,
   type CountDemand,
 } from './leaf-count'
+import { WINDOW } from './window-group'
 import { runningBands, type RunningDemand, type RunningLeaf } from './running-bands'
 
 /** A recipe with its open values found: how many leaves, and for a running match how wide each. */
@@ -67,7 +68,7 @@ function resolveRunning(part: Part, recipe: StripRecipe, sheet: Box<'panel'>, le
     below: sheet.max.y,
     allowance: part.allowance,
   }
-  const saved = Object.values(part.positions)[0]
+  const saved = part.positions[WINDOW]
   const limit = recipe.count === 'fewest' ? leaves.length : Math.min(leaves.length, recipe.count)
   const found = runningBands(recipe, demand, leaves.slice(0, limit), saved?.y ?? null)
   if (found && found.bare < 1e-6) return { ...found, count: found.bands.length }

@@ -6,7 +6,8 @@ import type { Flitch } from '../leaves/flitch'
 import type { LeafCount, Recipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
-import { layFace, WINDOW } from './lay-face'
+import { layFace } from './lay-face'
+import { WINDOW } from './window-group'
 
 /**
  * Least changes that would let a face fit which does not, each tried on the real leaves: less overhang at one edge,
