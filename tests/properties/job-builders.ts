@@ -39,16 +39,25 @@ export const flitchOf = (over: Partial<Flitch> = {}): Flitch => ({
 export const partOf = (over: Partial<Part> = {}): Part => ({
   ...usualPart('part', 'Door', 600, 720, flitchOf()),
   overhang: allEdges(10),
-  recipe: USUAL_STRIPS,
+  recipe: { ...USUAL_STRIPS, equal: 'before trimming' },
   ...over,
 })
 
-export const strips = (over: Partial<StripRecipe> = {}): StripRecipe => ({ ...USUAL_STRIPS, ...over })
-export const fourWay = (over: Partial<FourWayRecipe> = {}): FourWayRecipe => ({ ...USUAL_FOUR_WAY, ...over })
+export const strips = (over: Partial<StripRecipe> = {}): StripRecipe => ({
+  ...USUAL_STRIPS,
+  equal: 'before trimming',
+  ...over,
+})
+export const fourWay = (over: Partial<FourWayRecipe> = {}): FourWayRecipe => ({
+  ...USUAL_FOUR_WAY,
+  count: 4,
+  equal: 'before trimming',
+  ...over,
+})
 export const endMatch = (over: Partial<EndMatchRecipe> = {}): EndMatchRecipe => ({ ...USUAL_END_MATCH, ...over })
 export const diamond = (over: Partial<DiamondRecipe> = {}): DiamondRecipe => ({ ...USUAL_DIAMOND, ...over })
 export const boxed = (over: Partial<BoxRecipe> = {}): BoxRecipe => ({ ...USUAL_BOX, ...over })
-export const radial = (over: Partial<RadialRecipe> = {}): RadialRecipe => ({ ...USUAL_RADIAL, ...over })
+export const radial = (over: Partial<RadialRecipe> = {}): RadialRecipe => ({ ...USUAL_RADIAL, count: 12, ...over })
 
 export const jobOf = (parts: readonly Part[], flitch: Flitch, shop: Shop = USUAL_SHOP): Job => ({
   name: 'Job',

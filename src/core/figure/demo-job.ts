@@ -16,7 +16,6 @@ export function demoJob(): Job {
   })
   const strips = (firstLeaf: number, more: Partial<StripRecipe> = {}): StripRecipe => ({
     ...USUAL_STRIPS,
-    equal: 'after trimming',
     firstLeaf,
     ...more,
   })
@@ -47,7 +46,7 @@ export function demoJob(): Job {
       }),
       part('lamp-table', 'Lamp table', 560, 560, {
         overhang: { top: 8, right: 8, bottom: 8, left: 8 },
-        recipe: { ...USUAL_RADIAL, firstLeaf: 3 },
+        recipe: { ...USUAL_RADIAL, count: 12, firstLeaf: 3 },
         positions: { window: point(LAMP_WINDOW.x, LAMP_WINDOW.y) },
       }),
       part('bottom', 'Bottom', 400, 1460, {

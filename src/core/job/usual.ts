@@ -7,7 +7,10 @@ import type { Leaf } from '../leaves/leaf'
 import { USUAL_BOX } from '../patterns/box'
 import { USUAL_DIAMOND } from '../patterns/diamond'
 import { USUAL_END_MATCH } from '../patterns/end-match'
-import type { FourWayRecipe, RadialRecipe, Recipe, StripRecipe } from '../patterns/recipe'
+import { USUAL_FOUR_WAY } from '../patterns/four-way'
+import { USUAL_RADIAL } from '../patterns/radial'
+import type { Recipe } from '../patterns/recipe'
+import { USUAL_STRIPS } from '../patterns/strips'
 import { USUAL_SHOP } from '../shop'
 import type { Job, Jointing, Part } from './job'
 
@@ -74,34 +77,20 @@ export function usualPart(id: PartId, name: string, width: number, length: numbe
 /** The number of the leaf that comes first in the sequence. */
 export const firstLeafOf = (flitch: Flitch): number => flitch.leaves[0]?.number ?? 1
 
-/** The recipe of a pattern before anything has been chosen in it. */
-export function usualRecipe(pattern: 'strips', firstLeaf: number): StripRecipe
-export function usualRecipe(pattern: 'four-way', firstLeaf: number): FourWayRecipe
-export function usualRecipe(pattern: 'radial', firstLeaf: number): RadialRecipe
-export function usualRecipe(pattern: Recipe['pattern'], firstLeaf: number): Recipe
-export function usualRecipe(pattern: Recipe['pattern'], firstLeaf: number): Recipe {
-  const shared = { count: 'fewest', firstLeaf, spine: 'right', laying: 'by spine' } as const
-  switch (pattern) {
-    case 'strips':
-      return { pattern, ...shared, ...USUAL_STRIPS }
-    case 'four-way':
-      return { pattern, ...shared, equal: 'after trimming', numberedEnds: 'outside' }
-    case 'end match':
-      return { ...USUAL_END_MATCH, firstLeaf }
-    case 'diamond':
-      return { ...USUAL_DIAMOND, firstLeaf }
-    case 'box':
-      return { ...USUAL_BOX, firstLeaf }
-    case 'radial':
-      return { pattern, ...shared, match: 'book', firstSeam: 0, numberedEnds: 'inside' }
-  }
+const USUAL: { readonly [P in Recipe['pattern']]: Extract<Recipe, { pattern: P }> } = {
+  strips: USUAL_STRIPS,
+  'four-way': USUAL_FOUR_WAY,
+  'end match': USUAL_END_MATCH,
+  radial: USUAL_RADIAL,
+  diamond: USUAL_DIAMOND,
+  box: USUAL_BOX,
 }
 
-const USUAL_STRIPS = {
-  match: 'book',
-  arrangement: 'centre balance',
-  equal: 'after trimming',
-  centreOn: 'either',
-  startAt: 'left',
-  sideUp: 'numbered',
-} as const
+/** The recipe of a pattern before anything has been chosen in it. */
+export const usualRecipe = <P extends Recipe['pattern']>(
+  pattern: P,
+  firstLeaf: number,
+): Extract<Recipe, { pattern: P }> => ({
+  ...(USUAL[pattern] as Extract<Recipe, { pattern: P }>),
+  firstLeaf,
+})

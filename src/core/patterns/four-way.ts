@@ -15,9 +15,9 @@ import type { FourWayRecipe } from './recipe'
 
 export const USUAL_FOUR_WAY: FourWayRecipe = {
   pattern: 'four-way',
-  count: 4,
+  count: 'fewest',
   firstLeaf: 1,
-  equal: 'before trimming',
+  equal: 'after trimming',
   spine: 'right',
   laying: 'by spine',
   numberedEnds: 'outside',

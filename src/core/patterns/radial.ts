@@ -6,7 +6,7 @@ import type { RadialRecipe } from './recipe'
 export const USUAL_RADIAL: RadialRecipe = {
   pattern: 'radial',
   match: 'book',
-  count: 12,
+  count: 'fewest',
   firstLeaf: 1,
   firstSeam: 0,
   spine: 'right',

@@ -12,7 +12,7 @@ export const USUAL_STRIPS: StripRecipe = {
   arrangement: 'centre balance',
   count: 'fewest',
   firstLeaf: 1,
-  equal: 'before trimming',
+  equal: 'after trimming',
   centreOn: 'either',
   startAt: 'left',
   spine: 'right',

@@ -51,13 +51,13 @@ describe('the recipe as a sentence', () => {
       reads: 'centre balance, a slip match of 6 leaves from leaf 1, equal before trimming, the other side up',
     },
     {
-      recipe: { ...USUAL_STRIPS, match: 'reverse slip' },
+      recipe: { ...USUAL_STRIPS, equal: 'before trimming', match: 'reverse slip' },
       count: 4,
       reads:
         'centre balance, a reverse slip match of 4 leaves from leaf 1, equal before trimming, every other one spun, the numbered side up',
     },
     {
-      recipe: { ...USUAL_STRIPS, match: 'slip-centre-book', spine: 'left' },
+      recipe: { ...USUAL_STRIPS, equal: 'before trimming', match: 'slip-centre-book', spine: 'left' },
       count: 6,
       reads:
         'centre balance, a slip-centre-book match of 6 leaves from leaf 1, equal before trimming, opened on its left edge',
