@@ -1,4 +1,4 @@
-import type { DerivedPart } from '../core/derive'
+import { partState, thingsToMend } from '../stations/parts/part-words'
 import type { Workshop } from '../store/workshop.svelte'
 
 export const STATIONS = [
@@ -18,7 +18,7 @@ export function stationWords(id: StationId, workshop: Workshop): string {
     case 'parts':
       return partsWords(workshop)
     case 'face':
-      return workshop.face ? faceWords(workshop.face) : 'no part yet'
+      return workshop.face ? partState(workshop.face).words : 'no part yet'
     case 'cutting':
       return cuttingWords(workshop)
   }
@@ -36,29 +36,12 @@ function flitchWords({ job }: Workshop): string {
 function partsWords({ job, derived, isWhole }: Workshop): string {
   if (job.parts.length === 0) return 'none yet'
   if (!isWhole) return count(job.parts.length, 'part')
-  const wrong = derived.parts.filter((face) => wrongCount(face) > 0).length
+  const wrong = derived.parts.filter((face) => thingsToMend(face) > 0).length
   return `${count(job.parts.length, 'part')}, ${wrong ? `${wrong} to mend` : 'all fit'}`
-}
-
-export const wrongCount = ({ findings }: DerivedPart): number =>
-  findings.filter(({ grade }) => grade === 'wrong').length
-
-/** A face in a few words: what is wrong first, else what lies on the centre. */
-export function faceWords(face: DerivedPart): string {
-  const wrong = wrongCount(face)
-  if (face.play.region.length === 0) return 'does not fit these leaves'
-  if (wrong > 0) return `${count(wrong, 'thing')} to mend`
-  const centred = face.findings.find(({ code }) => code === 'centred')
-  if (!centred) return 'fits'
-  return centred.about['what'] === 'seam'
-    ? 'centre seam on the centre'
-    : centred.about['what'] === 'leaf'
-      ? 'leaf on the centre'
-      : 'seams cross on the centre'
 }
 
 function cuttingWords({ job, derived, isWhole }: Workshop): string {
   if (!isWhole) return `${count(job.parts.length, 'part')} to cut`
-  const ready = derived.parts.filter((face) => face.play.region.length > 0 && wrongCount(face) === 0).length
+  const ready = derived.parts.filter((face) => face.play.region.length > 0 && thingsToMend(face) === 0).length
   return derived.parts.length ? `${ready} of ${derived.parts.length} ready to cut` : 'nothing to cut yet'
 }

@@ -1,3 +1,4 @@
+import { handOver } from './hand-over'
 import { LARGEST_FILE } from './job-file'
 
 /** A file that may be written again without asking for a name; null where the browser only downloads. */
@@ -91,14 +92,8 @@ async function readFile(file: File, handle: FileHandle): Promise<Opening> {
   return { outcome: 'opened', file: { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()), handle } }
 }
 
-function download(bytes: Uint8Array, name: string, { document, URL }: Page): Saving {
-  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/zip' }))
-  const link = document.createElement('a')
-  link.href = address
-  link.download = name
-  link.click()
-  // the browser has taken what it needs once the click has been dealt with
-  setTimeout(() => URL.revokeObjectURL(address), 60_000)
+function download(bytes: Uint8Array, name: string, page: Page): Saving {
+  handOver(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/zip' }), name, page)
   return { outcome: 'saved', name, handle: null }
 }
 

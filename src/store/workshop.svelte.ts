@@ -88,12 +88,6 @@ export class Workshop {
     this.jobs.cancel()
   }
 
-  /** Keeps what is being previewed as one undo step. */
-  keep(label: string): void {
-    this.jobs.commit(label, this.jobs.job)
-    this.said = label
-  }
-
   undo(): void {
     this.said = this.jobs.undoLabel ? `Undone: ${this.jobs.undoLabel}` : ''
     this.jobs.undo()

@@ -8,6 +8,10 @@ export const SHOW_CLASSES: readonly { readonly value: ShowClass; readonly name: 
   { value: 'hidden', name: 'hidden' },
 ]
 
+/** How much of a face is wrong. */
+export const thingsToMend = ({ findings }: DerivedPart): number =>
+  findings.filter(({ grade }) => grade === 'wrong').length
+
 /** How a part stands, in a few words, and whether that asks for something to be done. */
 export interface PartState {
   readonly words: string
@@ -24,7 +28,7 @@ const ON_CENTRE: Readonly<Record<string, string>> = {
 export function partState(face: DerivedPart | null): PartState {
   if (!face) return { words: 'its flitch is not in the job', mood: 'wrong' }
   if (face.play.region.length === 0) return { words: 'does not fit these leaves', mood: 'wrong' }
-  const wrong = face.findings.filter(({ grade }) => grade === 'wrong').length
+  const wrong = thingsToMend(face)
   if (wrong > 0) return { words: `${wrong} ${wrong === 1 ? 'thing' : 'things'} to mend`, mood: 'wrong' }
   const centred = face.findings.find(({ code }) => code === 'centred')
   if (!centred) return { words: 'fits', mood: 'plain' }
