@@ -13,7 +13,8 @@ export function fileNames(names: readonly string[]): readonly string[] {
   })
 }
 
-function plainName(name: string): string {
+/** Plain letters, digits and dashes of a name. */
+export function plainName(name: string): string {
   const plain = name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')

@@ -15,10 +15,10 @@ const REFUSED = 2
 export async function main(given: readonly string[]): Promise<number> {
   const wanted = readArguments(given)
   if (!wanted.ok) return stopped(wanted.reason)
-  const { jobFile, folder, paper } = wanted.value
+  const { jobFile, folder } = wanted.value
   const job = readJobFile(jobFile)
   if (!job.ok) return stopped(job.reason)
-  const made = await makeFiles(job.value, paper)
+  const made = await makeFiles(job.value, wanted.value)
   if (!made.ok) return stopped(made.reason)
   const written = writeFiles(path.resolve(folder), made.value)
   if (!written.ok) return stopped(written.reason)

@@ -1,38 +1,48 @@
 import fs from 'node:fs'
 import { createRequire } from 'node:module'
 import { derive, type DerivedPart } from '../core/derive'
+import type { SheetSet } from '../core/drawing/sheet-set'
 import type { Job } from '../core/job/job'
 import { writeJob } from '../core/job/write-job'
 import { ok, refused, type Result } from '../core/result'
 import { drawFace } from '../core/sheets/draw-face'
+import { drawCuttingFile, nothingToCut } from '../core/sheets/draw-cutting-file'
 import { partSheets } from '../core/sheets/part-sheets'
+import { ON_THE_LINE } from '../core/templates/cutting-tool'
 import { documentId } from '../documents/document-id'
-import type { Paper } from '../documents/paper'
+import { writeDxf } from '../documents/dxf/write-dxf'
 import type { PdfFonts } from '../documents/pdf/pdf-document'
 import { sheetPages } from '../documents/pdf/sheet-document'
 import { sheetRefusal } from '../documents/pdf/sheet-refusal'
 import { writePdf } from '../documents/pdf/write-pdf'
 import { writeSvg } from '../documents/svg/write-svg'
 import { rememberingAnswers } from '../store/memory'
+import type { Wanted } from './arguments'
 import { fileNames } from './file-names'
 import { summarisePart } from './summary'
+import { wantedSheets, type WantedSheets } from './wanted-sheets'
 import type { MadeFile } from './write-files'
 
 /** A file of its own day would differ from one day to the next. */
 const CREATED = new Date(Date.UTC(2000, 0, 1))
 
 /**
- * All files of a job: for each part the PDF of its templates and a picture of its face, and one summary. A sentence
- * where something can't be printed.
+ * All files of a job that are asked for: for each part the PDF of its sheets, a picture of its face and its templates as
+ * SVG and DXF, and one summary that says which file holds what. A sentence where something can't be made.
  */
-export async function makeFiles(job: Job, paper: Paper): Promise<Result<readonly MadeFile[], string>> {
+export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readonly MadeFile[], string>> {
   const fonts = readFonts()
-  const files: MadeFile[] = []
-  const parts: unknown[] = []
   const faces = derive(job, rememberingAnswers()).parts
   const names = fileNames(faces.map(({ part }) => part.name))
+  const sets = faces.map((face) => partSheets(face, job.unit))
+  const titles = sets.flatMap(({ sheets }) => sheets.map(({ title }) => title))
+  const only = wantedSheets(wanted.only, names, titles)
+  if (!only.ok) return only
+  const files: MadeFile[] = []
+  const parts: unknown[] = []
   for (const [i, face] of faces.entries()) {
-    const made = await partFiles(job, face, names[i]!, paper, fonts)
+    if (!only.value.part(names[i]!)) continue
+    const made = await partFiles({ job, face, set: sets[i]!, name: names[i]!, wanted, only: only.value, fonts })
     if (!made.ok) return made
     files.push(...made.value.files)
     parts.push(made.value.summary)
@@ -40,25 +50,77 @@ export async function makeFiles(job: Job, paper: Paper): Promise<Result<readonly
   return ok([...files, { name: 'summary.json', content: `${JSON.stringify({ unit: 'mm', parts }, null, 1)}\n` }])
 }
 
-async function partFiles(job: Job, face: DerivedPart, name: string, paper: Paper, fonts: PdfFonts) {
-  const set = partSheets(face, job.unit)
-  const laidOut = sheetPages(set, paper)
-  if (!laidOut.ok) return refused(`${face.part.name}: ${sheetRefusal(laidOut.reason, paper.name)}`)
-  const { pages } = laidOut.value
-  const id = documentId(`${name} ${paper.id} ${writeJob(job)}`)
-  const pdf = await writePdf(
-    { title: [job.name, face.part.name].filter(Boolean).join(': '), pages, created: CREATED, id },
-    fonts,
-  )
-  if (!pdf.ok) return refused(`${face.part.name}: ${sheetRefusal(pdf.reason, paper.name)}`)
-  const [file, picture] = [`${name}.pdf`, `${name}.svg`]
+/** What is needed for the files of one part. */
+interface PartTask {
+  readonly job: Job
+  readonly face: DerivedPart
+  readonly set: SheetSet
+  readonly name: string
+  readonly wanted: Wanted
+  readonly only: WantedSheets
+  readonly fonts: PdfFonts
+}
+
+async function partFiles(task: PartTask) {
+  const { face, job, wanted } = task
+  const pdf = await partPdf(task)
+  if (!pdf.ok) return pdf
+  const cut = cuttingFiles(task)
+  if (!cut.ok) return cut
+  const picture = task.only.file('picture')
+    ? [{ name: `${task.name}.svg`, content: writeSvg(drawFace(face, job.unit)) }]
+    : []
+  const printed = pdf.value
+  const files: MadeFile[] = [...(printed ? [printed.file] : []), ...picture, ...cut.value]
+  const templates = {
+    file: printed?.file.name ?? null,
+    picture: picture[0]?.name ?? null,
+    paper: wanted.printing.paper.id,
+    pages: printed?.pages ?? 0,
+    correction: wanted.printing.correction,
+  }
+  const held = files.map(({ name }) => ({ file: name, holds: name === templates.file ? printed!.holds : [] }))
+  return ok({ files, summary: summarisePart(face, job.unit, templates, held) })
+}
+
+/** The PDF of the sheets that are wanted; null when none is. */
+async function partPdf({ job, face, set, name, wanted: { printing }, only, fonts }: PartTask) {
+  const chosen = only.sheets(set)
+  if (!chosen) return ok(null)
+  const why = (reason: Parameters<typeof sheetRefusal>[0]) =>
+    refused(`${face.part.name}: ${sheetRefusal(reason, printing.paper.name)}`)
+  const laidOut = sheetPages(chosen, printing)
+  if (!laidOut.ok) return why(laidOut.reason)
+  const { pages, counts } = laidOut.value
+  const { across, along } = printing.correction
+  const id = documentId(`${name} ${printing.paper.id} ${across} ${along} ${printing.joining} ${writeJob(job)}`)
+  const title = [job.name, face.part.name].filter(Boolean).join(': ')
+  const pdf = await writePdf({ title, pages, created: CREATED, id }, fonts)
+  if (!pdf.ok) return why(pdf.reason)
   return ok({
-    files: [
-      { name: file, content: pdf.value },
-      { name: picture, content: writeSvg(drawFace(face, job.unit)) },
-    ] satisfies MadeFile[],
-    summary: summarisePart(face, job.unit, { file, picture, paper: paper.id, pages: pages.length }),
+    file: { name: `${name}.pdf`, content: pdf.value },
+    pages: pages.length,
+    holds: pagesHeld(chosen, counts),
   })
+}
+
+function pagesHeld({ sheets }: SheetSet, counts: readonly number[]) {
+  let from = 1
+  return sheets.map(({ title }, i) => {
+    const held = { sheet: title, from, to: from + counts[i]! - 1 }
+    from += counts[i]!
+    return held
+  })
+}
+
+/** The templates for a machine, as SVG and DXF. */
+function cuttingFiles({ face, name, wanted: { kerf }, only }: PartTask): Result<readonly MadeFile[], string> {
+  const kinds = (['svg', 'dxf'] as const).filter((kind) => only.file(kind))
+  if (kinds.length === 0) return ok([])
+  const drawing = drawCuttingFile(face, kerf > 0 ? { kind: 'beam', width: kerf, keeps: 'piece' } : ON_THE_LINE)
+  if (!drawing.ok) return refused(nothingToCut(face, drawing.reason))
+  const write = { svg: writeSvg, dxf: writeDxf }
+  return ok(kinds.map((kind) => ({ name: `${name}-templates.${kind}`, content: write[kind](drawing.value) })))
 }
 
 /** The typeface out of its package: the bundle holds code only. */

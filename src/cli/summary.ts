@@ -10,16 +10,29 @@ import { leafOutline } from '../core/leaves/bundle'
 import type { SeamReport } from '../core/seams/seam-report'
 import type { LengthUnit } from '../core/units/unit'
 
-/** What was written for a part. */
+/** What was written for a part; null for what was not asked for. */
 export interface WrittenTemplates {
-  readonly file: string
-  readonly picture: string
+  readonly file: string | null
+  readonly picture: string | null
   readonly paper: string
   readonly pages: number
+  /** What the printer lacks, as 100 / measured. */
+  readonly correction: { readonly across: number; readonly along: number }
+}
+
+/** A file and what it holds; pages are counted from 1. */
+export interface WrittenFile {
+  readonly file: string
+  readonly holds: readonly { readonly sheet: string; readonly from: number; readonly to: number }[]
 }
 
 /** Everything about a part as plain numbers: mm, degrees, rings as [[x, y], …]. */
-export function summarisePart(face: DerivedPart, unit: LengthUnit, templates: WrittenTemplates) {
+export function summarisePart(
+  face: DerivedPart,
+  unit: LengthUnit,
+  templates: WrittenTemplates,
+  files: readonly WrittenFile[],
+) {
   const { part, play } = face
   const { recipe } = part
   return {
@@ -56,6 +69,7 @@ export function summarisePart(face: DerivedPart, unit: LengthUnit, templates: Wr
       sentence: findingSentence(finding, unit),
     })),
     templates,
+    files,
   }
 }
 

@@ -64,9 +64,14 @@ export interface PartSummary {
     readonly sentence: string
   }[]
   readonly templates: {
-    readonly file: string
-    readonly picture: string
+    readonly file: string | null
+    readonly picture: string | null
     readonly paper: string
     readonly pages: number
+    readonly correction: { readonly across: number; readonly along: number }
   }
+  readonly files: readonly {
+    readonly file: string
+    readonly holds: readonly { readonly sheet: string; readonly from: number; readonly to: number }[]
+  }[]
 }

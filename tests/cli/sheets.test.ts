@@ -114,13 +114,20 @@ describe.each(JOB_NAMES)('%s', (name) => {
   })
 
   it('[T10] the files are there, with as many pages as are said', async () => {
-    const named = parts.flatMap(({ templates }) => [templates.file, templates.picture])
+    const named = parts.flatMap(({ files }) => files.map(({ file }) => file))
     expect(new Set(named).size).toBe(named.length)
     expect(fs.readdirSync(folder).sort()).toEqual([...named, 'summary.json'].sort())
     for (const { templates } of parts) {
       expect(templates.paper).toBe('a4')
-      expect(await pagesOf(path.join(folder, templates.file))).toBe(templates.pages)
-      expect(fs.readFileSync(path.join(folder, templates.picture), 'utf8')).toContain('<svg ')
+      expect(await pagesOf(path.join(folder, templates.file!))).toBe(templates.pages)
+      expect(fs.readFileSync(path.join(folder, templates.picture!), 'utf8')).toContain('<svg ')
+    }
+    for (const { templates, files } of parts) {
+      expect(files.map(({ file }) => file)).toEqual(expect.arrayContaining([templates.file, templates.picture]))
+      const { holds } = files.find(({ file }) => file === templates.file)!
+      expect(holds[0]!.from).toBe(1)
+      holds.slice(1).forEach(({ from }, i) => expect(from).toBe(holds[i]!.to + 1))
+      expect(holds.at(-1)!.to).toBe(templates.pages)
     }
   })
 

@@ -32,3 +32,26 @@ function pdftoppm(pdf: Uint8Array, options: readonly string[], ending: string): 
     rmSync(folder, { recursive: true })
   }
 }
+
+/** From the middle of the first dark spot to that of the last along a line of pixels, by the weight of their greys. */
+export function extentOfDark(
+  { width, pixels }: Image,
+  at: (i: number) => readonly [number, number],
+  count: number,
+): number {
+  const dark = Array.from({ length: count }, (_, i) => {
+    const [x, y] = at(i)
+    return 255 - pixels[y * width + x]!
+  })
+  const runs: { middle: number }[] = []
+  for (let i = 0; i < count; i++) {
+    if (dark[i]! < 40) continue
+    let [weight, moment] = [0, 0]
+    for (; i < count && dark[i]! >= 10; i++) {
+      weight += dark[i]!
+      moment += dark[i]! * i
+    }
+    runs.push({ middle: moment / weight })
+  }
+  return runs.at(-1)!.middle - runs[0]!.middle
+}

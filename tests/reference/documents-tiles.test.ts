@@ -15,11 +15,12 @@ import { placed } from '../../src/core/drawing/placed'
 import type { Tiling } from '../../src/core/drawing/tiling'
 import { isoPaper, paperOf, type Paper } from '../../src/documents/paper'
 import { correctionMeasured, type Correction } from '../../src/documents/pdf/correction'
+import { OVERLAP } from '../../src/documents/pdf/printing'
 import { tiledPages, tileOnPaper } from '../../src/documents/pdf/tiled-pages'
 import { writePdf } from '../../src/documents/pdf/write-pdf'
 import { fonts, lopsided } from './documents-lopsided'
 import { readPdf, type ReadPage } from './documents-read-pdf'
-import { rendered, type Image } from './documents-render'
+import { extentOfDark, rendered } from './documents-render'
 
 type Segment = readonly [Point<'sheet'>, Point<'sheet'>]
 
@@ -42,8 +43,8 @@ async function written(tiling: Tiling, seen: Drawing, correction?: Correction, p
   return result.value
 }
 
-function tiled(seen: Drawing, correction?: Correction, paper = a4): Tiling {
-  const tiling = tileOnPaper(seen, paper, correction ? { correction } : {})
+function tiled(seen: Drawing, correction?: Correction, paper = a4, overlap = OVERLAP): Tiling {
+  const tiling = tileOnPaper(seen, paper, { overlap, ...(correction ? { correction } : {}) })
   if (!tiling.ok) throw new Error(tiling.reason.reason)
   return tiling.value
 }
@@ -81,10 +82,15 @@ function covered([a, b]: Segment, found: readonly Segment[]): { readonly gap: nu
 }
 
 describe('tiles put together', () => {
-  it.each([{ paper: a4 }, { paper: paperOf('letter')! }, { paper: isoPaper(3) }])(
-    '[T1] on $paper.name: every line is there, to 0.01 mm, and nothing besides',
-    async ({ paper }) => {
-      const tiling = tiled(drawing, undefined, paper)
+  it.each([
+    { paper: a4, overlap: 10 },
+    { paper: a4, overlap: 0 },
+    { paper: paperOf('letter')!, overlap: 10 },
+    { paper: isoPaper(3), overlap: 0 },
+  ])(
+    '[T1] on $paper.name with $overlap mm in common: every line is there, to 0.01 mm, and nothing besides',
+    async ({ paper, overlap }) => {
+      const tiling = tiled(drawing, undefined, paper, overlap)
       const { pages } = await readPdf(await written(tiling, drawing, undefined, paper))
       const printed = tiling.pages.filter(({ blank }) => !blank)
       expect(pages).toHaveLength(printed.length + 1)
@@ -188,22 +194,3 @@ describe('bars on paper, as poppler renders them', () => {
     expect(width * x).toBeCloseTo(210, 6)
   })
 })
-
-/** From the middle of the first dark spot to that of the last along a line of pixels, by the weight of their greys. */
-function extentOfDark({ width, pixels }: Image, at: (i: number) => readonly [number, number], count: number): number {
-  const dark = Array.from({ length: count }, (_, i) => {
-    const [x, y] = at(i)
-    return 255 - pixels[y * width + x]!
-  })
-  const runs: { middle: number }[] = []
-  for (let i = 0; i < count; i++) {
-    if (dark[i]! < 40) continue
-    let [weight, moment] = [0, 0]
-    for (; i < count && dark[i]! >= 10; i++) {
-      weight += dark[i]!
-      moment += dark[i]! * i
-    }
-    runs.push({ middle: moment / weight })
-  }
-  return runs.at(-1)!.middle - runs[0]!.middle
-}

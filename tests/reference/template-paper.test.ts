@@ -113,7 +113,7 @@ async function readPrinted(name: string): Promise<readonly Printed[]> {
   const faces = facesOf(job)
   return Promise.all(
     parts.map(async (part, i) => {
-      const { pages } = await readPdf(new Uint8Array(fs.readFileSync(path.join(folder, part.templates.file))))
+      const { pages } = await readPdf(new Uint8Array(fs.readFileSync(path.join(folder, part.templates.file!))))
       const strokesOf = new Map<string, readonly Segment[]>()
       for (const template of windowTemplates(faces[i]!)) {
         const tiling = tileOnPaper(drawWindowTemplate(faces[i]!, template, job.unit), isoPaper(4))

@@ -47,14 +47,14 @@ export function drawWindowTemplate(face: LaidFace, template: WindowTemplate, uni
 }
 
 /** The edges of the piece that become seams, and those trued with them. */
-const seamLines = ({ window, tags }: WindowTemplate) =>
+export const seamLines = ({ window, tags }: WindowTemplate) =>
   ringEdges(window).filter((_, i) => {
     const tag = tags[i]!
     return tag.kind === 'seam' || tag.jointed
   })
 
 /** The finished panel within the piece, if it is the same for every leaf that is cut by this template. */
-function trimRings({ sizes }: LaidFace, pieces: readonly Piece[]): readonly Ring<'window'>[] {
+export function trimRings({ sizes }: LaidFace, pieces: readonly Piece[]): readonly Ring<'window'>[] {
   const finished = boxRing(sizes.finished)
   const rings = pieces.map(
     ({ cell }) => convexOverlap(transformRing(invert(cell.lay), finished), cell.window.ring) ?? [],

@@ -29,7 +29,8 @@ export function overviewPage(drawing: Drawing, sheet: TileSheet): PdfPage {
   })
 }
 
-function sentences({ tiling, paperName, correction, checkBar }: TileSheet): string[] {
+function sentences(sheet: TileSheet): string[] {
+  const { tiling, paperName, correction, checkBar } = sheet
   const { columns, rows, orientation } = tiling
   const across = `${columns} ${columns === 1 ? 'column' : 'columns'}`
   const down = `${rows} ${rows === 1 ? 'row' : 'rows'}`
@@ -44,7 +45,22 @@ function sentences({ tiling, paperName, correction, checkBar }: TileSheet): stri
         ]
       : []),
     ...(checkBar ? ['Measure the bars on every tile before cutting. All must be right to half a millimetre.'] : []),
-    'Cut each tile along its full hairlines, left and upper. Lay the cut edge on the dashed line of the tile before, cross on cross, and tape.',
+    tiling.overlap > 0
+      ? 'Cut each tile along its full hairlines, left and upper. Lay the cut edge on the dashed line of the tile before, cross on cross, and tape.'
+      : 'Cut each tile along all its hairlines. Lay them edge to edge, half cross to half cross, and tape.',
+    ...longLengths(sheet),
+  ]
+}
+
+/** Longer than this, paper is not to be relied on alone, mm. */
+const PAPER_TRUSTED = 500
+
+/** Paper grows and shrinks across its grain by 0.3 to 0.5 % from dry weather to damp: on a metre, 3 to 5 mm. */
+function longLengths({ tiling: { pages } }: TileSheet): string[] {
+  const all = boxAround(pages.filter(({ blank }) => !blank).flatMap(({ window }) => [window.min, window.max]))
+  if (Math.max(boxWidth(all), boxHeight(all)) <= PAPER_TRUSTED) return []
+  return [
+    `Paper moves with the weather, some millimetres on a metre: check every length over ${PAPER_TRUSTED} mm against the figures, with a steel rule.`,
   ]
 }
 

@@ -3,10 +3,11 @@ import type { Item } from '../../core/drawing/drawing'
 import type { Sheet, SheetSet } from '../../core/drawing/sheet-set'
 import { ok, type Result } from '../../core/result'
 import { point } from '../../core/geometry/point'
-import { pageOn, type Paper } from '../paper'
+import { text } from '../../core/drawing/build'
+import { pageOn } from '../paper'
 import { barsAcross, barsUp } from './check-bars'
-import { UNCORRECTED, type Correction } from './correction'
 import type { PdfPage } from './pdf-document'
+import { correctionNote, overlapOf, type Printing } from './printing'
 import { tiledPages, tileOnPaper, type TilePaperRefusal } from './tiled-pages'
 
 export interface SheetPages {
@@ -15,16 +16,12 @@ export interface SheetPages {
   readonly counts: readonly number[]
 }
 
-/** The pages of a set on a paper: sheets laid out to fit stand upright, full-scale ones are tiled. */
-export function sheetPages(
-  set: SheetSet,
-  paper: Paper,
-  correction: Correction = UNCORRECTED,
-): Result<SheetPages, TilePaperRefusal | TilingRefusal> {
+/** The pages of a set as they are printed: sheets laid out to fit stand upright, full-scale ones are tiled. */
+export function sheetPages(set: SheetSet, printing: Printing): Result<SheetPages, TilePaperRefusal | TilingRefusal> {
   const pages: PdfPage[] = []
   const counts: number[] = []
   for (const sheet of set.sheets) {
-    const made = sheet.kind === 'page' ? ok(laidOut(sheet, paper)) : fullScale(sheet, set.title, paper, correction)
+    const made = sheet.kind === 'page' ? ok(laidOut(sheet, printing)) : fullScale(sheet, set.title, printing)
     if (!made.ok) return made
     counts.push(made.value.length)
     pages.push(...made.value)
@@ -32,15 +29,19 @@ export function sheetPages(
   return ok({ pages, counts })
 }
 
-function laidOut(sheet: Extract<Sheet, { kind: 'page' }>, paper: Paper): readonly PdfPage[] {
-  const { width, height } = pageOn(paper, { width: 190, height: 277 }, 20)
-  const [across, along] = [Math.min(width, height), Math.max(width, height)]
-  return sheet.draw({ width: across, height: along }).map((items, i, all) => ({
+/** Drawn for the paper that is there; a printer that must be told to draw larger finds less room on it. */
+function laidOut(sheet: Extract<Sheet, { kind: 'page' }>, { paper, correction }: Printing): readonly PdfPage[] {
+  const told = pageOn(paper, { width: 190, height: 277 }, 20)
+  const [across, along] = [Math.min(told.width, told.height), Math.max(told.width, told.height)]
+  const page = { width: across / correction.across, height: along / correction.along }
+  const scale = { x: correction.across, y: correction.along }
+  return sheet.draw(page).map((items, i, all) => ({
     width: across,
     height: along,
     label: all.length > 1 ? `${sheet.title} ${i + 1}` : sheet.title,
     bookmark: i === 0 ? sheet.title : null,
-    items: [...items, ...pageBars(across, along)],
+    items: [...items, ...pageBars(page.width, page.height), ...pageNote(correctionNote(scale), page.height)],
+    correction: scale,
   }))
 }
 
@@ -50,16 +51,19 @@ const pageBars = (width: number, height: number): readonly Item[] => [
   ...barsUp(point(7.2, height - 60), 'long side'),
 ]
 
+/** In the white below, left of the bars. */
+const pageNote = (note: string, height: number): readonly Item[] =>
+  note === '' ? [] : [text(point(PAGE_BAR_ROOM, height - PAGE_BAR_ROOM + 6), note)]
+
 /** Pages that are laid out to fit leave this much white. */
 const PAGE_BAR_ROOM = 13
 
 function fullScale(
   sheet: Extract<Sheet, { kind: 'full scale' }>,
   title: string,
-  paper: Paper,
-  correction: Correction,
+  { paper, correction, joining }: Printing,
 ): Result<readonly PdfPage[], TilePaperRefusal> {
-  const tiling = tileOnPaper(sheet.drawing, paper, { correction })
+  const tiling = tileOnPaper(sheet.drawing, paper, { correction, overlap: overlapOf(joining) })
   if (!tiling.ok) return tiling
   const pages = tiledPages(sheet.drawing, tiling.value, paper, {
     title: `${title}: ${sheet.title}`,

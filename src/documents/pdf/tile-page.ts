@@ -21,7 +21,8 @@ interface Neighbours {
 
 /**
  * One tile as a page: what of the drawing lies in its window, where its neighbours join and how they meet. A full
- * hairline is the edge to be cut, a dashed one the line it is laid to on the neighbour; crosses meet crosses.
+ * hairline is the edge to be cut, a dashed one the line it is laid to on the neighbour; crosses meet crosses. Pages that
+ * meet edge to edge are cut on all of theirs.
  */
 export function tilePage(drawing: Drawing, tile: Tile, number: number, sheet: TileSheet): PdfPage {
   const window = pageWindow(sheet)
@@ -56,11 +57,12 @@ function neighboursOf({ column, row }: Tile, { tiling }: TileSheet): Neighbours 
 function joins({ min, max }: Box<'sheet'>, { left, right, above, below }: Neighbours, overlap: number): Item[] {
   const upright = (x: number, dashed: boolean) => guide([x, min.y], [x, max.y], dashed)
   const level = (y: number, dashed: boolean) => guide([min.x, y], [max.x, y], dashed)
+  const laidOver = overlap > 0
   return [
     ...(left ? [upright(min.x, false)] : []),
-    ...(right ? [upright(max.x - overlap, true)] : []),
+    ...(right ? [upright(max.x - overlap, laidOver)] : []),
     ...(above ? [level(min.y, false)] : []),
-    ...(below ? [level(max.y - overlap, true)] : []),
+    ...(below ? [level(max.y - overlap, laidOver)] : []),
   ]
 }
 
@@ -73,7 +75,8 @@ function crosses({ min, max }: Box<'sheet'>, { left, right, above, below }: Neig
     { x: min.x + half, y: max.y - half, beside: left ?? below },
     { x: max.x - half, y: max.y - half, beside: right ?? below },
   ]
-  const size = Math.min(6, overlap)
+  // edge to edge a cross lies half on one page and half on the next
+  const size = overlap > 0 ? Math.min(6, overlap) : 6
   return corners.flatMap(({ x, y, beside }) => (beside ? crossMark('mark', point(x, y), size) : []))
 }
 

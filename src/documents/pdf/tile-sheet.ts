@@ -5,6 +5,7 @@ import { SMALLEST_TEXT, type Item } from '../../core/drawing/drawing'
 import { textCutTo } from '../../core/drawing/text-width'
 import { printedTiles, type Tiling } from '../../core/drawing/tiling'
 import { barsAcross, barsUp } from './check-bars'
+import { correctionNote } from './printing'
 import type { PdfPage } from './pdf-document'
 
 /** Room on each edge of a tile for what names and measures it. The outer 6 mm stay white: few printers reach there. */
@@ -57,6 +58,7 @@ export function sheetFoot(sheet: TileSheet, name: string, note: string): Item[] 
   return [
     text(point(min.x, max.y + 12.5), name, { size: 10, weight: 'bold' }),
     ...bars,
+    ...right(max.y + 4.5, correctionNote(sheet.correction), 'regular'),
     ...right(max.y + 8.5, sheet.title, 'bold'),
     ...right(max.y + 12.5, note, 'regular'),
   ]

@@ -7,11 +7,9 @@ import { pageOn, type Paper } from '../paper'
 import { UNCORRECTED, type Correction } from './correction'
 import { overviewPage } from './overview-page'
 import type { PdfPage } from './pdf-document'
+import { OVERLAP } from './printing'
 import { LEAST_WINDOW, TILE_MARGINS, type TileSheet } from './tile-sheet'
 import { tilePage } from './tile-page'
-
-/** What neighbouring pages have in common, mm, unless told. */
-export const OVERLAP = 10
 
 export interface TileOptions {
   readonly overlap?: number

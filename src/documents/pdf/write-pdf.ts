@@ -11,9 +11,13 @@ import { printableText } from './printable-text'
 /**
  * Writes a document as a PDF to be printed at actual size. The only file that knows the library, which is
  * fetched when the first document is written. The fonts are embedded, only the characters used. The same
- * document gives the same bytes. Characters that the fonts lack are printed as a box: ask `unprintableIn` first.
+ * document gives the same bytes. Characters that the fonts lack are printed as a box: ask `unprintableIn` first. `onPage` is told how many pages are done.
  */
-export async function writePdf(document: PdfDocument, fonts: PdfFonts): Promise<Result<Uint8Array, PdfRefusal>> {
+export async function writePdf(
+  document: PdfDocument,
+  fonts: PdfFonts,
+  onPage: (done: number) => void = () => undefined,
+): Promise<Result<Uint8Array, PdfRefusal>> {
   const refusal = pageRefusal(document.pages)
   if (refusal) return refused(refusal)
   const { jsPDF: Pdf } = await import('jspdf')
@@ -30,10 +34,12 @@ export async function writePdf(document: PdfDocument, fonts: PdfFonts): Promise<
   embedFonts(pdf, fonts)
   const pictures = new Map<Uint8Array, string>()
   paintPage(pdf, first!.page, fonts, pictures)
-  for (const { page, shape } of rest) {
+  onPage(1)
+  rest.forEach(({ page, shape }, i) => {
     pdf.addPage(shape.format, shape.orientation)
     paintPage(pdf, page, fonts, pictures)
-  }
+    onPage(i + 2)
+  })
   addNames(pdf, document.pages)
   return ok(new Uint8Array(pdf.output('arraybuffer')))
 }

@@ -6,36 +6,34 @@ import { writeJob } from '../../core/job/write-job'
 import { ok, refused, type Result } from '../../core/result'
 import { partSheets } from '../../core/sheets/part-sheets'
 import { documentId } from '../../documents/document-id'
-import type { Paper } from '../../documents/paper'
-import type { PdfFonts, PdfPage } from '../../documents/pdf/pdf-document'
+import type { PdfDocument, PdfFonts, PdfPage } from '../../documents/pdf/pdf-document'
+import type { Printing } from '../../documents/pdf/printing'
 import { sheetPages } from '../../documents/pdf/sheet-document'
 import { sheetRefusal } from '../../documents/pdf/sheet-refusal'
-import { writePdf } from '../../documents/pdf/write-pdf'
 
-/** The pages of a part's sheets on a paper, or why there are none. */
-export function pagesOf(face: DerivedPart, job: Job, paper: Paper): Result<readonly PdfPage[], string> {
-  const laidOut = sheetPages(partSheets(face, job.unit), paper)
-  return laidOut.ok ? ok(laidOut.value.pages) : refused(sheetRefusal(laidOut.reason, paper.name))
+/** The pages of a part's sheets as they are printed, or why there are none. */
+export function pagesOf(face: DerivedPart, job: Job, printing: Printing): Result<readonly PdfPage[], string> {
+  const laidOut = sheetPages(partSheets(face, job.unit), printing)
+  return laidOut.ok ? ok(laidOut.value.pages) : refused(sheetRefusal(laidOut.reason, printing.paper.name))
 }
 
-/** The PDF of those pages. The library and the typeface are fetched from the app's own files when first needed. */
-export async function pdfOf(
+/** The document of those pages. */
+export function documentOf(
   face: DerivedPart,
   job: Job,
-  paper: Paper,
+  printing: Printing,
+  pages: readonly PdfPage[],
   created: Date,
-): Promise<Result<Uint8Array, string>> {
-  const pages = pagesOf(face, job, paper)
-  if (!pages.ok) return pages
-  const id = documentId(`${face.part.id} ${paper.id} ${writeJob(job)}`)
-  const title = `${job.name}: ${face.part.name}`
-  const pdf = await writePdf({ title, pages: pages.value, created, id }, await fonts())
-  return pdf.ok ? ok(pdf.value) : refused(sheetRefusal(pdf.reason, paper.name))
+): PdfDocument {
+  const { across, along } = printing.correction
+  const id = documentId(`${face.part.id} ${printing.paper.id} ${across} ${along} ${printing.joining} ${writeJob(job)}`)
+  return { title: `${job.name}: ${face.part.name}`, pages, created, id }
 }
 
 let loaded: Promise<PdfFonts> | null = null
 
-function fonts(): Promise<PdfFonts> {
+/** The typeface, fetched from the app's own files when first needed. */
+export function fonts(): Promise<PdfFonts> {
   loaded ??= Promise.all([regularUrl, boldUrl].map(load)).then(([regular, bold]) => ({
     regular: regular!,
     bold: bold!,
