@@ -37,6 +37,7 @@ export type FindingCode =
   | 'figure-meets'
   | 'nudge-dropped'
   | 'bare-width'
+  | 'seam-long'
 
 export type Place =
   | { readonly on: 'face' }

@@ -15,6 +15,8 @@ export interface Shop {
   readonly leastOverhang: number
   /** How far the centre seam may be off the centre. */
   readonly offCentre: number
+  /** The longest edge that this shop trues in one go: its jig, its plane’s board, its rule. */
+  readonly longestSeam: number
 }
 
 /** Common practice in small furniture shops; every figure can be changed in the job. */
@@ -24,4 +26,5 @@ export const USUAL_SHOP: Shop = {
   sliver: 30,
   leastOverhang: 5,
   offCentre: 0.5,
+  longestSeam: 2500,
 }

@@ -202,6 +202,7 @@ const anyShop: fc.Arbitrary<Shop> = fc.record({
   sliver: between(0, 90),
   leastOverhang: gap,
   offCentre: between(0, 5),
+  longestSeam: between(100, 3000),
 })
 
 const FLITCHES = ['walnut', 'maple', 'oak']

@@ -122,6 +122,12 @@ const CASES: readonly Said[] = [
     no: [{ recipe: strips({ arrangement: 'running', count: 3 }) }],
   },
   {
+    code: 'seam-long',
+    when: 'a seam is longer than 2500 mm',
+    yes: [{ length: 2481, recipe: four }],
+    no: [{ length: 2480, recipe: four }],
+  },
+  {
     code: 'nudge-dropped',
     when: 'another leaf lies there now',
     yes: [{ recipe: four, nudges: { L1: { leaf: 7, by: point(1, 0) } } }],

@@ -6,6 +6,7 @@ import type { Shop } from '../shop'
 import { checkCentre } from './centre'
 import { checkFit } from './fit'
 import { checkLeaves } from './leaves'
+import { checkJointing } from './jointing'
 import { checkMeeting } from './meeting'
 import { checkWidths } from './widths'
 
@@ -24,6 +25,7 @@ export function checkFace(
     ...checkWidths(face, shop),
     ...checkCentre(face, seams, centre, shop),
     ...checkMeeting(face, seams),
+    ...checkJointing(face, seams, shop),
   ]
   return [...found].sort((p, q) => GRADES.indexOf(p.grade) - GRADES.indexOf(q.grade))
 }

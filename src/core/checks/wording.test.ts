@@ -31,6 +31,10 @@ describe('findings as sentences', () => {
     },
     { says: 'Take 4 or 2 for a seam', f: finding('odd-count', 3, { count: 3 }) },
     { says: '2 leaves are missing between them', f: finding('sequence-broken', 3, { before: 4, after: 5, breaks: 1 }) },
+    {
+      says: 'Seam C is 2600 mm long, this shop trues 1200 mm in one go, and 2 more seams are too long.',
+      f: finding('seam-long', 2600, { letter: 'C', more: 2 }, 1200),
+    },
     { says: 'Move it 12 mm towards the numbered end', f: finding('outside-play', 12, { x: 0, y: -12 }) },
   ])('[K3] $says', ({ says, f }) => {
     expect(findingSentence(f, 'mm')).toContain(says)

@@ -101,9 +101,14 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
       : text(f, 'promised') === 'mirrors'
         ? `The figure does not mirror at seam ${text(f, 'letter')}${f.measured && f.measured > 0.1 ? `: it jumps ${say.seam(f.measured)} there` : ''}. ${MIRROR_ADVICE}`
         : `The figure does not repeat at seam ${text(f, 'letter')}.`,
+  'seam-long': (f, say) =>
+    `Seam ${text(f, 'letter')} is ${say.seam(measured(f))} long, this shop trues ${say.seam(limit(f))} in one go${moreSeams(f)}. True it in two settings over one long straightedge, or take a longer jig.`,
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }
+
+const moreSeams = (f: Finding): string =>
+  number(f, 'more') === 0 ? '' : `, and ${plural(number(f, 'more'), 'more seam is', 'more seams are')} too long`
 
 const mirroredSeams = (f: Finding): string =>
   number(f, 'mirrored') === 1 ? 'the centre seam' : `${number(f, 'mirrored')} of ${number(f, 'seams')} seams`

@@ -77,13 +77,18 @@ function placesTrouble({ positions, chosen, nudges }: Part, owner: string): Mean
 }
 
 /** As `partTrouble`, for the shop's own figures. */
-export function shopTrouble({ clearance, sliver, leastOverhang, offCentre }: Shop): MeaningTrouble | null {
+export function shopTrouble({ clearance, sliver, leastOverhang, offCentre, longestSeam }: Shop): MeaningTrouble | null {
   const limits = Object.fromEntries(Object.keys(clearance).map((kind) => [kind, LIMITS.clearance]))
   return (
     fieldsTrouble(clearance, limits as Record<keyof Shop['clearance'], Limits>, [], ['shop', 'clearance']) ??
     fieldsTrouble(
-      { sliver, leastOverhang, offCentre },
-      { sliver: LIMITS.sliver, leastOverhang: LIMITS.leastOverhang, offCentre: LIMITS.offCentre },
+      { sliver, leastOverhang, offCentre, longestSeam },
+      {
+        sliver: LIMITS.sliver,
+        leastOverhang: LIMITS.leastOverhang,
+        offCentre: LIMITS.offCentre,
+        longestSeam: LIMITS.longestSeam,
+      },
       [],
       ['shop'],
     )

@@ -43,6 +43,7 @@ export const LIMITS = {
   sliver: mm(0, 1_000),
   leastOverhang: mm(0, 1_000),
   offCentre: mm(0, 100),
+  longestSeam: size(LARGEST),
   firstSeam: { least: -360, most: 360, unit: 'degrees' },
   angle: { least: 1, most: 89, unit: 'degrees' },
   rows: whole(2, 8),

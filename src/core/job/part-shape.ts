@@ -132,6 +132,7 @@ export const shopShape = v.pipe(
     sliver: v.optional(aNumber),
     leastOverhang: v.optional(aNumber),
     offCentre: v.optional(aNumber),
+    longestSeam: v.optional(aNumber),
   }),
 )
 

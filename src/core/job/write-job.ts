@@ -26,12 +26,13 @@ export const writeJob = (job: Job): string =>
     parts: job.parts.map(plainPart),
   })
 
-const plainShop = ({ clearance, tolerates, sliver, leastOverhang, offCentre }: Shop): Json => ({
+const plainShop = ({ clearance, tolerates, sliver, leastOverhang, offCentre, longestSeam }: Shop): Json => ({
   clearance: { ...clearance },
   tolerates: { ...tolerates },
   sliver,
   leastOverhang,
   offCentre,
+  longestSeam,
 })
 
 function plainFlitch({ outline, leaves, missing, ...flitch }: Flitch): Json {
