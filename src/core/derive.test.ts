@@ -25,6 +25,7 @@ const flitch: Flitch = {
     state: 'in use' as const,
     drift: point<'leaf'>(0, 0),
     note: '',
+    picture: null,
   })),
   missing: [],
   sideMargin: 0,

@@ -50,6 +50,14 @@ const anyDefect = (id: string): fc.Arbitrary<Defect> =>
       .filter(({ from, to }) => from.x !== to.x || from.y !== to.y),
   )
 
+const picture = fc.record({
+  hash: fc.stringMatching(/^[a-z0-9]{1,32}$/).map((name) => `${name}.webp`),
+  width: fc.integer({ min: 1, max: 4_000 }),
+  height: fc.integer({ min: 1, max: 4_000 }),
+  mmPerPx: between(0.05, 10).filter((n) => n > 0),
+  origin: point,
+})
+
 const anyLeaf = (flitch: string, number: number, nth: number): fc.Arbitrary<Leaf> =>
   fc.record({
     number: fc.constant(number),
@@ -60,6 +68,7 @@ const anyLeaf = (flitch: string, number: number, nth: number): fc.Arbitrary<Leaf
     state: fc.constantFrom('in use', 'spare', 'set aside'),
     drift: nth === 0 ? fc.constant({ x: 0, y: 0 }) : point,
     note: text,
+    picture: fc.option(picture),
   })
 
 const leafNumbers = fc.oneof(

@@ -59,6 +59,7 @@ const demoLeaf = (number: number, flat: readonly number[]): Leaf => ({
   state: 'in use',
   drift: point(0, 0),
   note: '',
+  picture: null,
 })
 
 /** A ring out of x, y, x, y … */

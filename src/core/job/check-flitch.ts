@@ -1,5 +1,5 @@
 import type { Flitch } from '../leaves/flitch'
-import type { Defect, Leaf } from '../leaves/leaf'
+import type { Defect, Leaf, StoredPicture } from '../leaves/leaf'
 import { ok, refused, type Result } from '../result'
 import { checkEach } from './check-each'
 import { fieldsTrouble, numberTrouble, pointTrouble, repeated } from './check-number'
@@ -72,7 +72,8 @@ export function checkLeaf(leaf: Leaf, flitch: string): Result<Leaf, MeaningTroub
   const wrong =
     numberTrouble(leaf.number, LIMITS.leafNumber, inPlace(owners, ['number'])) ??
     pointTrouble(leaf.drift, owners, ['drift']) ??
-    textTrouble(leaf.note, LONGEST_NOTE, inPlace(owners, ['note']))
+    textTrouble(leaf.note, LONGEST_NOTE, inPlace(owners, ['note'])) ??
+    (leaf.picture ? pictureTrouble(leaf.picture, owners) : null)
   if (wrong) return refused(wrong)
   if (leaf.defects.length > MOST_DEFECTS) {
     const place = inPlace(owners, [])
@@ -85,6 +86,11 @@ export function checkLeaf(leaf: Leaf, flitch: string): Result<Leaf, MeaningTroub
   const isAsItWas = outline.value === leaf.outline && defects.value === leaf.defects
   return ok(isAsItWas ? leaf : { ...leaf, outline: outline.value, defects: defects.value })
 }
+
+const pictureTrouble = (picture: StoredPicture, owners: readonly string[]): MeaningTrouble | null =>
+  fieldsTrouble(picture, { width: LIMITS.pixels, height: LIMITS.pixels, mmPerPx: LIMITS.mmPerPx }, owners, [
+    'picture',
+  ]) ?? pointTrouble(picture.origin, owners, ['picture', 'origin'])
 
 /** As `checkFlitch`, for one defect. */
 function checkDefect(defect: Defect, owners: readonly string[]): Result<Defect, MeaningTrouble> {

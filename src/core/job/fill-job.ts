@@ -83,7 +83,7 @@ function fillLeaves(
       ...defect,
       id: defect.id ?? `${flitch}-${leaf.number}-${i + 1}`,
     }))
-    leaves.set(leaf.number, { ...leaf, outline: leaf.outline ?? null, defects })
+    leaves.set(leaf.number, { ...leaf, outline: leaf.outline ?? null, picture: leaf.picture ?? null, defects })
   }
   // by the list, not by the map, which would lose a number that is listed twice
   return ok(numbers.map((number) => leaves.get(number)!))

@@ -16,6 +16,10 @@ const defectShape = v.variant(
   'one of “spot”, “area”, “line”',
 )
 
+/** What a picture is called beside the job: the hash of its content and its kind. */
+const PICTURE_NAME = /^[A-Za-z0-9][A-Za-z0-9_-]{0,100}\.[a-z0-9]{1,8}$/
+const PICTURE_FILE = 'the name of a file in photos/'
+
 const leafShape = v.strictObject({
   number: aWholeNumber,
   outline: v.optional(aRing<'leaf'>()),
@@ -26,6 +30,15 @@ const leafShape = v.strictObject({
   state: v.optional(oneOf(['in use', 'spare', 'set aside']), 'in use'),
   drift: v.optional(aPoint<'leaf'>(), () => [0, 0] as [number, number]),
   note: v.optional(aNote, ''),
+  picture: v.optional(
+    v.strictObject({
+      hash: v.pipe(v.string(PICTURE_FILE), v.regex(PICTURE_NAME, PICTURE_FILE)),
+      width: aWholeNumber,
+      height: aWholeNumber,
+      mmPerPx: aNumber,
+      origin: aPoint<'leaf'>(),
+    }),
+  ),
 })
 
 const leafCount = `a whole number from 1 to ${MOST_LEAVES}, or a list of that many leaf numbers`

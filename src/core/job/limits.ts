@@ -48,6 +48,8 @@ export const LIMITS = {
   angle: { least: 1, most: 89, unit: 'degrees' },
   rows: whole(2, 8),
   count: whole(1, 500),
+  pixels: whole(1, 32_767),
+  mmPerPx: { least: 0.01, most: 20, unit: 'none' },
   leafNumber: whole(1, 99_999),
   leaves: whole(1, MOST_LEAVES),
   missing: whole(1, MOST_LEAVES),

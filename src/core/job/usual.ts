@@ -25,6 +25,7 @@ export const blankLeaf = (number: number): Leaf => ({
   state: 'in use',
   drift: point(0, 0),
   note: '',
+  picture: null,
 })
 
 /** The outline of a leaf given by its width and length alone: the numbered end at y = 0, the left edge at x = 0. */

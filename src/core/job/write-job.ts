@@ -2,7 +2,7 @@ import type { Edges } from '../geometry/box'
 import type { Point, Space } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
 import type { Flitch } from '../leaves/flitch'
-import type { Defect, Leaf } from '../leaves/leaf'
+import type { Defect, Leaf, StoredPicture } from '../leaves/leaf'
 import type { Recipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import type { Job, Part } from './job'
@@ -47,7 +47,7 @@ function plainFlitch({ outline, leaves, missing, ...flitch }: Flitch): Json {
 }
 
 /** Only what sets the leaf apart from one of which nothing but the number is known. */
-function plainLeaf({ number, outline, defects, state, drift, note }: Leaf): { readonly [key: string]: Json } {
+function plainLeaf({ number, outline, defects, state, drift, note, picture }: Leaf): { readonly [key: string]: Json } {
   return {
     number,
     ...(state !== 'in use' && { state }),
@@ -55,8 +55,17 @@ function plainLeaf({ number, outline, defects, state, drift, note }: Leaf): { re
     ...(note !== '' && { note }),
     ...(outline && { outline: plainRing(outline) }),
     ...(defects.length > 0 && { defects: defects.map(plainDefect) }),
+    ...(picture && { picture: plainPicture(picture) }),
   }
 }
+
+const plainPicture = ({ hash, width, height, mmPerPx, origin }: StoredPicture): Json => ({
+  hash,
+  width,
+  height,
+  mmPerPx,
+  origin: plainPoint(origin),
+})
 
 function plainDefect(defect: Defect): Json {
   const { id, kind } = defect

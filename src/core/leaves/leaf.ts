@@ -19,6 +19,18 @@ export type Defect = DefectShape & {
 /** In use; kept back as a spare; or set aside, not to be used at all. */
 export type LeafState = 'in use' | 'spare' | 'set aside'
 
+/** A straightened picture of a leaf, which is kept beside the job under the hash of its content. */
+export interface StoredPicture {
+  /** The name of the file in `photos/`. */
+  readonly hash: string
+  /** In pixels. */
+  readonly width: number
+  readonly height: number
+  readonly mmPerPx: number
+  /** Where the outer corner of its first pixel lies on the leaf. */
+  readonly origin: Point<'leaf'>
+}
+
 /** One sheet of the flitch, in its own frame: x across, y from the numbered end, seen from the numbered side. */
 export interface Leaf {
   /** As chalked on the leaf; unique in its flitch. Sequence is the order in the flitch, not this number. */
@@ -30,4 +42,6 @@ export interface Leaf {
   /** Where the spot at p on the flitch's first leaf lies on this one, minus p. */
   readonly drift: Point<'leaf'>
   readonly note: string
+  /** Its own figure, true to scale; null where it has not been photographed. */
+  readonly picture: StoredPicture | null
 }
