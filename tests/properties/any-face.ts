@@ -115,6 +115,7 @@ function anyLeaf(chance: Chance, i: number, width: number, length: number): Leaf
     state: i > 0 && chance() < 0.05 ? oneOf(chance, 'spare', 'set aside') : 'in use',
     drift: i === 0 ? point(0, 0) : point(spread(chance, -4, 4), spread(chance, -12, 12)),
     note: '',
+    picture: null,
   }
 }
 
