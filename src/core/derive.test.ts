@@ -24,6 +24,7 @@ const flitch: Flitch = {
     defects: [],
     state: 'in use' as const,
     drift: point<'leaf'>(0, 0),
+    cuts: [],
     note: '',
     picture: null,
   })),

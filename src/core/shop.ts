@@ -9,6 +9,8 @@ export interface Shop {
   readonly clearance: Readonly<Record<DefectKind, number>>
   /** What may stay in a face, by how much it is looked at. */
   readonly tolerates: Readonly<Record<ShowClass, readonly DefectKind[]>>
+  /** Where splits are taped: gummed tape on the show side stays on through the press, tape on the glue side comes off before. */
+  readonly splitTape: 'show side' | 'glue side'
   /** A finished strip narrower than this is a sliver. */
   readonly sliver: number
   /** The least a sheet should stand over the core. */
@@ -23,6 +25,7 @@ export interface Shop {
 export const USUAL_SHOP: Shop = {
   clearance: { knot: 3, hole: 5, split: 3, stain: 2, sapwood: 0, tear: 3 },
   tolerates: { show: [], 'now and then': ['stain', 'sapwood'], hidden: ['stain', 'sapwood', 'knot'] },
+  splitTape: 'show side',
   sliver: 30,
   leastOverhang: 5,
   offCentre: 0.5,

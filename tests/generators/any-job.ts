@@ -35,6 +35,11 @@ const ring: fc.Arbitrary<readonly Point<'leaf'>[]> = fc.oneof(
 )
 
 const anyDefect = (id: string): fc.Arbitrary<Defect> =>
+  fc
+    .tuple(anyShapedDefect(id), fc.boolean())
+    .map(([defect, slanted]) => (slanted ? { ...defect, through: 'slanted' as const } : defect))
+
+const anyShapedDefect = (id: string): fc.Arbitrary<Defect> =>
   fc.oneof(
     fc.record({
       id: fc.constant(id),
@@ -58,6 +63,8 @@ const picture = fc.record({
   origin: point,
 })
 
+const id = fc.constantFrom('part 1', 'part 2', 'L1', 'C')
+
 const anyLeaf = (flitch: string, number: number, nth: number): fc.Arbitrary<Leaf> =>
   fc.record({
     number: fc.constant(number),
@@ -69,6 +76,7 @@ const anyLeaf = (flitch: string, number: number, nth: number): fc.Arbitrary<Leaf
     drift: nth === 0 ? fc.constant({ x: 0, y: 0 }) : point,
     note: text,
     picture: fc.option(picture),
+    cuts: fc.array(fc.record({ part: id, cell: id, outline: ring }), { maxLength: 2 }),
   })
 
 const leafNumbers = fc.oneof(
@@ -208,6 +216,7 @@ const gap = between(0, 30)
 const anyShop: fc.Arbitrary<Shop> = fc.record({
   clearance: fc.record({ knot: gap, hole: gap, split: gap, stain: gap, sapwood: gap, tear: gap }),
   tolerates: fc.record({ show: kinds, 'now and then': kinds, hidden: kinds }),
+  splitTape: fc.constantFrom('show side', 'glue side'),
   sliver: between(0, 90),
   leastOverhang: gap,
   offCentre: between(0, 5),

@@ -116,6 +116,7 @@ function anyLeaf(chance: Chance, i: number, width: number, length: number): Leaf
     drift: i === 0 ? point(0, 0) : point(spread(chance, -4, 4), spread(chance, -12, 12)),
     note: '',
     picture: null,
+    cuts: [],
   }
 }
 

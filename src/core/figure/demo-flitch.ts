@@ -60,6 +60,7 @@ const demoLeaf = (number: number, flat: readonly number[]): Leaf => ({
   drift: point(0, 0),
   note: '',
   picture: null,
+  cuts: [],
 })
 
 /** A ring out of x, y, x, y … */

@@ -5,10 +5,11 @@ import type { Transform } from '../geometry/transform'
 import { patternSizes, threeSizes, type ThreeSizes } from '../faces/face'
 import { cutCells, roughWindow, type Cell } from '../faces/cells'
 import type { Part } from '../job/job'
+import { findCut, type PieceRef } from '../leaves/done-cuts'
 import { findLeaf, leafOutline, numberFacesNext, runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
-import { usableArea } from '../leaves/usable'
+import { usableArea, woodFor } from '../leaves/usable'
 import type { Plan } from '../patterns/pattern'
 import { planRecipe } from '../patterns/plan-recipe'
 import type { Shop } from '../shop'
@@ -43,6 +44,8 @@ export interface Piece {
   readonly usable: Region<'leaf'>
   /** A nudge that was made for another leaf and is void. */
   readonly nudgeDropped: boolean
+  /** It has been cut out of its leaf, and is fixed. */
+  readonly cut: boolean
 }
 
 /** A face laid on its leaves, before it is judged. */
@@ -98,7 +101,7 @@ export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers
 const planFor = (part: Part, flitch: Flitch, { count, bands }: Resolved): Plan =>
   planRecipe(part.recipe, patternSizes(part), count, { numberFacesNext: numberFacesNext(flitch) }, bands)
 
-/** The sound wood of the leaves of a flitch, for one part. */
+/** The sound wood of the leaves of a flitch that is left for one part; for a piece that has been cut, that piece alone. */
 function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers) {
   const usableOf = (leaf: Leaf): Region<'leaf'> =>
     answers(
@@ -106,12 +109,20 @@ function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers) {
       [leafOutline(flitch, leaf), leaf.defects, shop, part.showClass, flitch.sideMargin, flitch.endMargin],
       () => usableArea(flitch, leaf, shop, part.showClass),
     )
+  const leftFor = (leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
+    leaf.cuts.length === 0
+      ? usableOf(leaf)
+      : answers('wood left', [usableOf(leaf), leaf.cuts, piece.part, piece.cell], () =>
+          woodFor(usableOf(leaf), leaf, piece),
+        )
+  // a leaf that was cut for a cell of a running match goes on giving what was cut
+  const ownCell = (leaf: Leaf) => leaf.cuts.find((cut) => cut.part === part.id)?.cell ?? ''
   const run = () =>
     runOfLeaves(flitch, part.recipe.firstLeaf, flitch.leaves.length).map((leaf) => ({
-      usable: usableOf(leaf),
+      usable: leftFor(leaf, { part: part.id, cell: ownCell(leaf) }),
       shift: leaf.drift,
     }))
-  return { usableOf, run }
+  return { leftFor, run }
 }
 
 /** A cell with its leaf, before it is known where the window lies. */
@@ -123,6 +134,7 @@ interface Seed {
   readonly drift: Point<'leaf'>
   readonly nudge: Point<'leaf'>
   readonly nudgeDropped: boolean
+  readonly cut: boolean
 }
 
 function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typeof woodOf>): readonly Seed[] {
@@ -130,14 +142,17 @@ function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typ
   const run = runOfLeaves(flitch, part.recipe.firstLeaf, plan.cells.length)
   return cells.map((cell) => {
     const chosen = part.chosen[cell.id]
-    const leaf = (chosen === undefined ? null : findLeaf(flitch, chosen)) ?? run[cell.rank] ?? null
+    const ref = { part: part.id, cell: cell.id }
+    const cut = findCut(flitch.leaves, ref)
+    const leaf = cut?.leaf ?? (chosen === undefined ? null : findLeaf(flitch, chosen)) ?? run[cell.rank] ?? null
     const nudge = part.nudges[cell.id]
     const holds = nudge !== undefined && nudge.leaf === leaf?.number
     return {
       cell,
       leaf,
       rough: roughWindow(cell.window, { first: part.allowance, later: part.laterAllowance }),
-      usable: leaf ? wood.usableOf(leaf) : [],
+      usable: leaf ? wood.leftFor(leaf, ref) : [],
+      cut: cut !== null,
       drift: leaf?.drift ?? point<'leaf'>(0, 0),
       nudge: holds ? nudge.by : point<'leaf'>(0, 0),
       nudgeDropped: nudge !== undefined && !holds,
@@ -183,7 +198,7 @@ function windowPosition(
   return found ?? boxCentre(boxAround(flitch.outline))
 }
 
-function placed({ cell, leaf, rough, usable, drift, nudge, nudgeDropped }: Seed, position: Point<'leaf'>): Piece {
+function placed({ cell, leaf, rough, usable, drift, nudge, nudgeDropped, cut }: Seed, position: Point<'leaf'>): Piece {
   const place: WindowPlace = { position, drift, nudge }
   const origin = originOnLeaf(place)
   return {
@@ -197,5 +212,6 @@ function placed({ cell, leaf, rough, usable, drift, nudge, nudgeDropped }: Seed,
     windowOnLeaf: onLeaf(cell.window.ring, origin),
     usable,
     nudgeDropped,
+    cut,
   }
 }

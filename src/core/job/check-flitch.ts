@@ -1,11 +1,11 @@
 import type { Flitch } from '../leaves/flitch'
-import type { Defect, Leaf, StoredPicture } from '../leaves/leaf'
+import type { Defect, DoneCut, Leaf, StoredPicture } from '../leaves/leaf'
 import { ok, refused, type Result } from '../result'
 import { checkEach } from './check-each'
 import { fieldsTrouble, numberTrouble, pointTrouble, repeated } from './check-number'
 import { checkRing } from './check-ring'
 import { textTrouble } from './check-text'
-import { LIMITS, LONGEST_NAME, LONGEST_NOTE, MOST_DEFECTS } from './limits'
+import { LIMITS, LONGEST_NAME, LONGEST_NOTE, MOST_CUTS, MOST_DEFECTS } from './limits'
 import { inPlace } from './place-words'
 import type { MeaningTrouble } from './trouble'
 
@@ -83,8 +83,28 @@ export function checkLeaf(leaf: Leaf, flitch: string): Result<Leaf, MeaningTroub
   if (!outline.ok) return outline
   const defects = checkEach(leaf.defects, (defect, i) => checkDefect(defect, [...owners, `defect ${i + 1}`]))
   if (!defects.ok) return defects
-  const isAsItWas = outline.value === leaf.outline && defects.value === leaf.defects
-  return ok(isAsItWas ? leaf : { ...leaf, outline: outline.value, defects: defects.value })
+  const cuts = checkCuts(leaf.cuts, owners)
+  if (!cuts.ok) return cuts
+  const isAsItWas = outline.value === leaf.outline && defects.value === leaf.defects && cuts.value === leaf.cuts
+  return ok(isAsItWas ? leaf : { ...leaf, outline: outline.value, defects: defects.value, cuts: cuts.value })
+}
+
+/** As `checkFlitch`, for what has been cut from a leaf. */
+function checkCuts(cuts: readonly DoneCut[], owners: readonly string[]): Result<readonly DoneCut[], MeaningTrouble> {
+  if (cuts.length > MOST_CUTS) {
+    return refused({
+      trouble: 'too many',
+      place: inPlace(owners, []),
+      value: cuts.length,
+      things: 'pieces cut',
+      limit: MOST_CUTS,
+    })
+  }
+  return checkEach(cuts, (cut, i): Result<DoneCut, MeaningTrouble> => {
+    const outline = checkRing(cut.outline, [...owners, `cut ${i + 1}`], 'outline')
+    if (!outline.ok) return outline
+    return ok(outline.value === cut.outline ? cut : { ...cut, outline: outline.value })
+  })
 }
 
 const pictureTrouble = (picture: StoredPicture, owners: readonly string[]): MeaningTrouble | null =>

@@ -1,10 +1,15 @@
 import * as v from 'valibot'
-import { MOST_DEFECTS, MOST_LEAVES } from './limits'
+import { MOST_CUTS, MOST_DEFECTS, MOST_LEAVES } from './limits'
 import { aName, aNote, anId, aNumber, aPoint, aRing, aWholeNumber, oneOf } from './shape-pieces'
 
 export const DEFECT_KINDS = ['knot', 'hole', 'split', 'stain', 'sapwood', 'tear'] as const
 
-const anyDefect = { id: v.optional(anId), kind: oneOf(DEFECT_KINDS), note: v.optional(aNote, '') }
+const anyDefect = {
+  id: v.optional(anId),
+  kind: oneOf(DEFECT_KINDS),
+  note: v.optional(aNote, ''),
+  through: v.optional(oneOf(['square', 'slanted'])),
+}
 
 const defectShape = v.variant(
   'shape',
@@ -19,6 +24,9 @@ const defectShape = v.variant(
 /** What a picture is called beside the job: the hash of its content and its kind. */
 const PICTURE_NAME = /^[A-Za-z0-9][A-Za-z0-9_-]{0,100}\.[a-z0-9]{1,8}$/
 const PICTURE_FILE = 'the name of a file in photos/'
+
+/** A piece that has been cut. */
+const cutShape = v.strictObject({ part: anId, cell: anId, outline: aRing<'leaf'>() })
 
 const leafShape = v.strictObject({
   number: aWholeNumber,
@@ -38,6 +46,10 @@ const leafShape = v.strictObject({
       mmPerPx: aNumber,
       origin: aPoint<'leaf'>(),
     }),
+  ),
+  cuts: v.optional(
+    v.pipe(v.array(cutShape, 'a list'), v.maxLength(MOST_CUTS, `a list of at most ${MOST_CUTS} pieces`)),
+    [],
   ),
 })
 

@@ -16,6 +16,8 @@ export const MOST_FLITCHES = 200
 export const MOST_PARTS = 500
 export const MOST_POINTS = 5_000
 export const MOST_DEFECTS = 500
+/** Pieces cut from one leaf. */
+export const MOST_CUTS = 200
 /** Positions, chosen leaves or nudges of one part. */
 export const MOST_ENTRIES = 2_000
 export const LONGEST_NAME = 200

@@ -129,6 +129,7 @@ export const shopShape = v.pipe(
       ),
     ),
     tolerates: v.optional(v.pipe(notAList, v.strictObject({ show: kinds, 'now and then': kinds, hidden: kinds }))),
+    splitTape: v.optional(oneOf(['show side', 'glue side'])),
     sliver: v.optional(aNumber),
     leastOverhang: v.optional(aNumber),
     offCentre: v.optional(aNumber),

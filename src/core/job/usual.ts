@@ -26,6 +26,7 @@ export const blankLeaf = (number: number): Leaf => ({
   drift: point(0, 0),
   note: '',
   picture: null,
+  cuts: [],
 })
 
 /** The outline of a leaf given by its width and length alone: the numbered end at y = 0, the left edge at x = 0. */

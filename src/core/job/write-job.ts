@@ -2,7 +2,7 @@ import type { Edges } from '../geometry/box'
 import type { Point, Space } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
 import type { Flitch } from '../leaves/flitch'
-import type { Defect, Leaf, StoredPicture } from '../leaves/leaf'
+import type { Defect, DoneCut, Leaf, StoredPicture } from '../leaves/leaf'
 import type { Recipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import type { Job, Part } from './job'
@@ -26,9 +26,10 @@ export const writeJob = (job: Job): string =>
     parts: job.parts.map(plainPart),
   })
 
-const plainShop = ({ clearance, tolerates, sliver, leastOverhang, offCentre, longestSeam }: Shop): Json => ({
+const plainShop = ({ clearance, tolerates, splitTape, sliver, leastOverhang, offCentre, longestSeam }: Shop): Json => ({
   clearance: { ...clearance },
   tolerates: { ...tolerates },
+  splitTape,
   sliver,
   leastOverhang,
   offCentre,
@@ -47,7 +48,9 @@ function plainFlitch({ outline, leaves, missing, ...flitch }: Flitch): Json {
 }
 
 /** Only what sets the leaf apart from one of which nothing but the number is known. */
-function plainLeaf({ number, outline, defects, state, drift, note, picture }: Leaf): { readonly [key: string]: Json } {
+function plainLeaf({ number, outline, defects, state, drift, note, picture, cuts }: Leaf): {
+  readonly [key: string]: Json
+} {
   return {
     number,
     ...(state !== 'in use' && { state }),
@@ -56,8 +59,11 @@ function plainLeaf({ number, outline, defects, state, drift, note, picture }: Le
     ...(outline && { outline: plainRing(outline) }),
     ...(defects.length > 0 && { defects: defects.map(plainDefect) }),
     ...(picture && { picture: plainPicture(picture) }),
+    ...(cuts.length > 0 && { cuts: cuts.map(plainCut) }),
   }
 }
+
+const plainCut = ({ part, cell, outline }: DoneCut): Json => ({ part, cell, outline: plainRing(outline) })
 
 const plainPicture = ({ hash, width, height, mmPerPx, origin }: StoredPicture): Json => ({
   hash,
@@ -69,14 +75,16 @@ const plainPicture = ({ hash, width, height, mmPerPx, origin }: StoredPicture): 
 
 function plainDefect(defect: Defect): Json {
   const { id, kind } = defect
+  // a break is square unless something else is said
+  const through = defect.through === 'slanted' ? defect.through : undefined
   const note = defect.note === '' ? undefined : defect.note
   switch (defect.shape) {
     case 'spot':
-      return { id, kind, shape: defect.shape, centre: plainPoint(defect.centre), radius: defect.radius, note }
+      return { id, kind, shape: defect.shape, centre: plainPoint(defect.centre), radius: defect.radius, note, through }
     case 'line':
-      return { id, kind, shape: defect.shape, from: plainPoint(defect.from), to: plainPoint(defect.to), note }
+      return { id, kind, shape: defect.shape, from: plainPoint(defect.from), to: plainPoint(defect.to), note, through }
     case 'area':
-      return { id, kind, shape: defect.shape, ring: plainRing(defect.ring), note }
+      return { id, kind, shape: defect.shape, ring: plainRing(defect.ring), note, through }
   }
 }
 

@@ -1,4 +1,4 @@
-import type { DefectId } from '../ids'
+import type { CellId, DefectId, PartId } from '../ids'
 import type { Point } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
 
@@ -14,7 +14,11 @@ export type Defect = DefectShape & {
   readonly id: DefectId
   readonly kind: DefectKind
   readonly note: string
+  /** How a split goes through the thickness; left out: square. A slanted one rides over itself when pulled tight. */
+  readonly through?: BreakThrough | undefined
 }
+
+export type BreakThrough = 'square' | 'slanted'
 
 /** In use; kept back as a spare; or set aside, not to be used at all. */
 export type LeafState = 'in use' | 'spare' | 'set aside'
@@ -31,6 +35,14 @@ export interface StoredPicture {
   readonly origin: Point<'leaf'>
 }
 
+/** A piece that has been cut out of a leaf: fixed, whatever is decided afterwards. */
+export interface DoneCut {
+  readonly part: PartId
+  readonly cell: CellId
+  /** The rough piece as it was cut. */
+  readonly outline: Ring<'leaf'>
+}
+
 /** One sheet of the flitch, in its own frame: x across, y from the numbered end, seen from the numbered side. */
 export interface Leaf {
   /** As chalked on the leaf; unique in its flitch. Sequence is the order in the flitch, not this number. */
@@ -44,4 +56,6 @@ export interface Leaf {
   readonly note: string
   /** Its own figure, true to scale; null where it has not been photographed. */
   readonly picture: StoredPicture | null
+  /** In the order in which they were marked. */
+  readonly cuts: readonly DoneCut[]
 }

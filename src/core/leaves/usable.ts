@@ -4,6 +4,7 @@ import { grown } from '../geometry/offset'
 import type { Region } from '../geometry/polygon'
 import type { Shop, ShowClass } from '../shop'
 import { leafOutline } from './bundle'
+import { cutForOthers, isCutFor, type PieceRef } from './done-cuts'
 import type { Flitch } from './flitch'
 import type { Defect, Leaf } from './leaf'
 
@@ -22,4 +23,14 @@ export const defectsToAvoid = (leaf: Leaf, shop: Shop, showClass: ShowClass): re
 export function usableArea(flitch: Flitch, leaf: Leaf, shop: Shop, showClass: ShowClass): Region<'leaf'> {
   const sound = erodedByBox<'leaf'>([[leafOutline(flitch, leaf)]], flitch.sideMargin, flitch.endMargin)
   return regionLess(sound, ...defectsToAvoid(leaf, shop, showClass).map((defect) => defectArea(defect, shop)))
+}
+
+/**
+ * What is left of a usable area for one piece: the piece itself where it has been cut, else all that was not cut for
+ * others. What the knife parts is taken to be nothing.
+ */
+export function woodFor(usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef): Region<'leaf'> {
+  const own = leaf.cuts.find((cut) => isCutFor(cut, piece))
+  if (own) return [[own.outline]]
+  return regionLess(usable, ...cutForOthers(leaf, piece).map((outline): Region<'leaf'> => [[outline]]))
 }
