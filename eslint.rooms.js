@@ -32,6 +32,8 @@ const coreOrder = [
   'checks',
   'checks/wording',
   'templates',
+  'repairs',
+  'ledger',
   'sheets',
   'derive',
   'commands',

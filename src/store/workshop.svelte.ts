@@ -1,6 +1,7 @@
 import { getContext, setContext } from 'svelte'
 import { commandSentence } from '../core/commands/command-trouble'
 import type { Next } from '../core/commands/change-within'
+import { holdCuts } from '../core/commands/hold-cuts'
 import { derive, type DerivedPart } from '../core/derive'
 import type { Remedy } from '../core/finding'
 import { waysToFit } from '../core/fit/ways-to-fit'
@@ -74,7 +75,7 @@ export class Workshop {
     if (done) {
       this.jobs.commit(label, done)
       this.said = label
-    }
+    } else this.jobs.cancel()
     return done !== null
   }
 
@@ -100,7 +101,8 @@ export class Workshop {
     this.trouble = null
   }
 
-  #taken(next: Next): Job | null {
+  #taken(wanted: Next): Job | null {
+    const next = holdCuts(this.jobs.decided, wanted, this.#answers)
     this.trouble = next.ok ? null : commandSentence(next.reason, (length) => showLength(length, this.unit, 'seam'))
     return next.ok ? next.value : null
   }

@@ -4,11 +4,27 @@ import { jobSentence, type LengthWords } from '../job/trouble-wording'
 /** Why a decision can't be taken: what it would say can't be so, or what it speaks of is not there. */
 export type CommandTrouble =
   | MeaningTrouble
-  | { readonly trouble: 'not there'; readonly thing: 'flitch' | 'part' | 'leaf' | 'defect'; readonly id: string }
+  | {
+      readonly trouble: 'not there'
+      readonly thing: 'flitch' | 'part' | 'leaf' | 'defect' | 'cut'
+      readonly id: string
+    }
   | { readonly trouble: 'flitch in use'; readonly flitch: string; readonly parts: readonly string[] }
   | { readonly trouble: 'no such point'; readonly point: number; readonly points: number }
   | { readonly trouble: 'too few points' }
   | { readonly trouble: 'leaf already there'; readonly leaf: number }
+  | { readonly trouble: 'not safe'; readonly leaf: number; readonly piece: string; readonly why: string }
+  | CutAlready
+
+/** What a decision would make of a piece that has been cut. `beyond`: how far it would reach out of what was cut. */
+export interface CutAlready {
+  readonly trouble: 'cut already'
+  readonly leaf: number
+  readonly cell: string
+  readonly part: string
+  readonly why: 'gone' | 'other leaf' | 'other wood'
+  readonly beyond: number
+}
 
 /** One sentence, or two; lengths as `length` shows them, else in mm. */
 export function commandSentence(trouble: CommandTrouble, length?: LengthWords): string {
@@ -23,9 +39,24 @@ export function commandSentence(trouble: CommandTrouble, length?: LengthWords): 
       return 'An outline needs at least 3 points; this one can spare none.'
     case 'leaf already there':
       return `There is a leaf ${trouble.leaf} in the flitch already.`
+    case 'not safe':
+      return `Leaf ${trouble.leaf}, ${trouble.piece}: ${trouble.why}.`
+    case 'cut already':
+      return cutSentence(trouble, length)
     default:
       return jobSentence(trouble, length)
   }
+}
+
+function cutSentence({ leaf, cell, part, why, beyond }: CutAlready, length: LengthWords = (mm) => `${mm} mm`): string {
+  const fixed = `Leaf ${leaf} is cut for ${cell} of ${part}`
+  // less than can be read off a rule is still more than nothing
+  const needs = {
+    gone: 'there would be no such piece any more',
+    'other leaf': 'this would take another leaf there',
+    'other wood': `this needs ${length(Math.max(beyond, 0.1))} of wood beyond the cut`,
+  }[why]
+  return `${fixed}, and ${needs}. If it was not cut after all, take the tick off at the cutting station.`
 }
 
 const listed = (names: readonly string[]): string => {

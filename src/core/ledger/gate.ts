@@ -1,0 +1,82 @@
+/**
+ * Whether a piece may be cut now.
+ *
+ * A cut is safe when
+ * - nothing about its own face is left to mend, so that the piece is known to be right;
+ * - no other piece, of whatever part, is planned in the wood that it takes, and none has been cut there;
+ * - no part whose face is not settled needs that leaf: the leaves of its own pieces, and, where it has too few leaves
+ *   or fits nowhere, every leaf in use, unless it is looked at less than the part that is cut.
+ *
+ * How it is cut goes by what lies beside it: a crosscut goes through the whole leaf, and so does a rip.
+ */
+import type { Box } from '../geometry/box'
+import { besideClaim, clash, showRank, type Claim, type LedgerFace } from './claims'
+
+export type Hindrance =
+  | { readonly why: 'to mend'; readonly things: number }
+  | { readonly why: 'planned there'; readonly part: string; readonly cell: string; readonly own: boolean }
+  | { readonly why: 'cut there'; readonly part: string; readonly cell: string }
+  | { readonly why: 'still needs'; readonly part: string; readonly leaves: readonly number[] }
+
+/** The first cut that frees a piece from its leaf without going through another. */
+export type Way = 'crosscut first' | 'rip first' | 'knife round it'
+
+export type Gate =
+  | { readonly state: 'done' }
+  | { readonly state: 'safe'; readonly way: Way }
+  | { readonly state: 'not yet'; readonly hindrances: readonly Hindrance[] }
+
+/** The gate before the cut of one claim of a face, all claims and faces of the job known. */
+export function gateOf(claim: Claim, face: LedgerFace, faces: readonly LedgerFace[], all: readonly Claim[]): Gate {
+  if (claim.cut) return { state: 'done' }
+  const beside = besideClaim(claim, all)
+  const hindrances = [
+    ...toMend(face),
+    ...beside.filter((other) => clash(claim, other)).map((other) => hindranceBy(other, claim)),
+    ...faces.flatMap((other) => stillNeeds(other, face, claim)),
+  ]
+  if (hindrances.length > 0) return { state: 'not yet', hindrances }
+  return {
+    state: 'safe',
+    way: wayToCut(
+      claim.box,
+      beside.filter(({ cut }) => !cut).map(({ box }) => box),
+    ),
+  }
+}
+
+/** How many things about a face are wrong. */
+const wrongs = ({ findings }: LedgerFace): number => findings.filter(({ grade }) => grade === 'wrong').length
+
+function toMend(face: LedgerFace): readonly Hindrance[] {
+  const things = wrongs(face)
+  return things > 0 ? [{ why: 'to mend', things }] : []
+}
+
+const hindranceBy = ({ name, cell, cut, part }: Claim, claim: Claim): Hindrance =>
+  cut ? { why: 'cut there', part: name, cell } : { why: 'planned there', part: name, cell, own: part === claim.part }
+
+function stillNeeds(other: LedgerFace, face: LedgerFace, claim: Claim): readonly Hindrance[] {
+  if (other === face || other.flitch.id !== claim.flitch || wrongs(other) === 0) return []
+  const leaves = leavesNeeded(other, showRank(other) <= showRank(face))
+  return leaves.includes(claim.leaf) ? [{ why: 'still needs', part: other.part.name, leaves }] : []
+}
+
+/** The leaves that an unsettled face may come to be cut from, in sequence. */
+function leavesNeeded(face: LedgerFace, mayTakeAny: boolean): readonly number[] {
+  const own = new Set(face.pieces.flatMap(({ leaf, cut }) => (leaf && !cut ? [leaf.number] : [])))
+  const lacksLeaves = face.play.region.length === 0 || face.bare > 0 || face.pieces.some(({ leaf }) => !leaf)
+  const isNeeded = (number: number, state: string) =>
+    own.has(number) || (mayTakeAny && lacksLeaves && state === 'in use')
+  return face.flitch.leaves.filter(({ number, state }) => isNeeded(number, state)).map(({ number }) => number)
+}
+
+// a line that runs along the border of another piece, to a tenth, does not go into it
+const CLEAR = 0.1
+
+function wayToCut({ min, max }: Box<'leaf'>, beside: readonly Box<'leaf'>[]): Way {
+  const clear = (axis: 'x' | 'y', at: number) =>
+    beside.every((box) => at <= box.min[axis] + CLEAR || at >= box.max[axis] - CLEAR)
+  if (clear('y', min.y) && clear('y', max.y)) return 'crosscut first'
+  return clear('x', min.x) && clear('x', max.x) ? 'rip first' : 'knife round it'
+}
