@@ -11,7 +11,7 @@ export interface AnyFace {
   readonly flitch: Flitch
 }
 
-const oneOf = <T>(chance: Chance, ...choices: readonly T[]): T => choices[whole(chance, 0, choices.length - 1)]!
+export const oneOf = <T>(chance: Chance, ...choices: readonly T[]): T => choices[whole(chance, 0, choices.length - 1)]!
 
 /** A part and a flitch for it, all sorts of both; most faces have leaves enough and room to move. */
 export function anyFace(chance: Chance): AnyFace {

@@ -30,11 +30,12 @@ export type Gate =
 export function gateOf(claim: Claim, face: LedgerFace, faces: readonly LedgerFace[], all: readonly Claim[]): Gate {
   if (claim.cut) return { state: 'done' }
   const beside = besideClaim(claim, all)
-  const hindrances = [
-    ...toMend(face),
-    ...beside.filter((other) => clash(claim, other)).map((other) => hindranceBy(other, claim)),
-    ...faces.flatMap((other) => stillNeeds(other, face, claim)),
-  ]
+  const needed = faces.flatMap((other) => stillNeeds(other, face, claim))
+  const taken = beside.filter((other) => clash(claim, other)).map((other) => hindranceBy(other, claim))
+  // a part that needs the leaf need not be named again for the wood
+  const isToldAlready = (one: Hindrance) =>
+    one.why === 'planned there' && needed.some((other) => other.why === 'still needs' && other.part === one.part)
+  const hindrances = [...toMend(face), ...taken.filter((one) => !isToldAlready(one)), ...needed]
   if (hindrances.length > 0) return { state: 'not yet', hindrances }
   return {
     state: 'safe',

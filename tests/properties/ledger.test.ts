@@ -1,0 +1,228 @@
+/**
+ * The gate before each cut, and what has been cut.
+ *
+ * [Z1] no cut is called safe that takes wood planned for another piece; [Z2] nor one on a leaf that an unsettled part
+ * still needs; [Z3] nor one of a face with something to mend. [Z4] A piece that is cut stays as it was cut. [Z5] What
+ * has been cut is no wood for others.
+ */
+import { describe, expect, it } from 'vitest'
+import { markCut, unmarkCut } from '../../src/core/commands/cut-commands'
+import { commandSentence } from '../../src/core/commands/command-trouble'
+import { chooseLeaf, changeRecipe, setPosition } from '../../src/core/commands/face-commands'
+import { holdCuts } from '../../src/core/commands/hold-cuts'
+import { changePart, removePart } from '../../src/core/commands/part-commands'
+import { derive } from '../../src/core/derive'
+import { withoutMemory } from '../../src/core/fit/answers'
+import { intersect } from '../../src/core/geometry/clip'
+import { point } from '../../src/core/geometry/point'
+import { regionArea, type Ring } from '../../src/core/geometry/polygon'
+import { present } from '../../src/core/invariant'
+import type { Job } from '../../src/core/job/job'
+import { readJob } from '../../src/core/job/read-job'
+import { writeJob } from '../../src/core/job/write-job'
+import { gateWords } from '../../src/core/ledger/gate-wording'
+import { planLedger, type PlannedCut } from '../../src/core/ledger/ledger'
+import { chanceFrom, whole, type Chance } from '../fixtures/geometry/shapes'
+import { anyFlitch, anyRecipe, oneOf } from './any-face'
+import { flitchOf, jobOf, partOf, strips } from './job-builders'
+
+const CASES = Number(process.env['LEAFTURN_CASES'] ?? 60)
+
+const cutsOf = (job: Job): readonly PlannedCut[] =>
+  planLedger(derive(job, withoutMemory).parts).flatMap(({ packets }) => packets.flatMap(({ cuts }) => cuts))
+const overlap = (a: Ring<'leaf'>, b: Ring<'leaf'>) => regionArea(intersect<'leaf'>([[a]], [[b]]))
+const ofPart = (job: Job, part: string) => cutsOf(job).filter((cut) => cut.part === part)
+const words = (job: Job, part: string) => ofPart(job, part).map((cut) => `${cut.leaf}: ${gateWords(cut.gate)}`)
+const done = (job: Job, cuts: readonly PlannedCut[]): Job => {
+  const next = markCut(job, cuts)
+  return next.ok ? next.value : expect.unreachable(commandSentence(next.reason))
+}
+
+/** Parts of all kinds out of one flitch, so small and so near each other that some share leaves. */
+function anyJobOfParts(chance: Chance): Job {
+  const flitch = anyFlitch(chance)
+  const parts = Array.from({ length: whole(chance, 2, 4) }, (_, i) =>
+    partOf({
+      id: `part-${i}`,
+      name: `Part ${i}`,
+      width: whole(chance, 150, 600),
+      length: whole(chance, 150, 500),
+      showClass: oneOf(chance, 'show', 'now and then', 'hidden'),
+      recipe: anyRecipe(chance),
+      positions: chance() < 0.6 ? { window: point(whole(chance, 80, 160), whole(chance, 200, 1600)) } : {},
+    }),
+  )
+  return jobOf(parts, flitch)
+}
+
+describe('the gate', () => {
+  it('[Z1, Z2, Z3] never says safe when the cut takes what another needs', () => {
+    const seen = { safe: 0, blocked: 0 }
+    for (let i = 0; i < CASES; i++) {
+      const job = anyJobOfParts(chanceFrom(7000 + i))
+      const faces = derive(job, withoutMemory).parts
+      for (const cut of cutsOf(job)) {
+        if (cut.gate.state !== 'safe') seen.blocked++
+        else seen.safe++
+        const isSafe = cut.gate.state === 'safe'
+        for (const face of faces) {
+          const isUnsettled = face.findings.some(({ grade }) => grade === 'wrong')
+          if (face.part.id === cut.part && isUnsettled) expect(isSafe).toBe(false)
+          for (const piece of face.pieces) {
+            if (piece.leaf?.number !== cut.leaf) continue
+            if (face.part.id === cut.part && piece.cell.id === cut.cell) continue
+            if (isUnsettled || overlap(piece.roughOnLeaf, cut.outline) > 1.01) expect(isSafe).toBe(false)
+          }
+        }
+      }
+    }
+    expect(seen.safe).toBeGreaterThan(CASES / 4)
+    expect(seen.blocked).toBeGreaterThan(CASES / 4)
+  })
+
+  const door = partOf({ id: 'door', name: 'Door', width: 380, length: 500, recipe: strips({ count: 2 }) })
+  const low = { window: point<'leaf'>(112, 400) }
+  const high = { window: point<'leaf'>(112, 1500) }
+
+  it('[Z1] says which part needs the wood, and lets both go once they lie apart', () => {
+    const drawer = { ...door, id: 'drawer', name: 'Drawer', positions: low }
+    const both = (positions: typeof low) => jobOf([{ ...door, positions }, drawer], flitchOf())
+    expect(words(both(low), 'door')).toEqual([
+      '1: not yet: “Drawer” still needs leaves 1 and 2',
+      '2: not yet: “Drawer” still needs leaves 1 and 2',
+    ])
+    // the later part has it to mend, and waits for the earlier one
+    expect(words(both(low), 'drawer')[0]).toBe('1: not yet: this face has 2 things to mend; “Door” needs this wood')
+    expect(words(both(high), 'door')).toEqual(['1: safe', '2: safe'])
+  })
+
+  it('[Z2] says which leaves a part still needs that does not fit yet', () => {
+    const top = partOf({ id: 'top', name: 'Top', width: 780, length: 2600, recipe: strips({ count: 4, firstLeaf: 9 }) })
+    const inTop = { ...door, positions: low, recipe: strips({ count: 2, firstLeaf: 12 }) }
+    const hidden = { ...top, showClass: 'hidden' as const }
+    expect(words(jobOf([inTop, hidden], flitchOf()), 'door')).toEqual([
+      '12: not yet: “Top” still needs leaves 9 to 12',
+      '13: safe',
+    ])
+    // a face that is seen as much may be given any leaf yet
+    expect(words(jobOf([inTop, top], flitchOf()), 'door')).toEqual([
+      '12: not yet: “Top” still needs leaves 1 to 24',
+      '13: not yet: “Top” still needs leaves 1 to 24',
+    ])
+  })
+
+  it('[Z3] waits for what is to mend in the face itself, and refuses the tick till then', () => {
+    const job = jobOf([{ ...door, length: 2600 }], flitchOf())
+    const [first] = cutsOf(job)
+    expect(gateWords(present(first, 'a cut').gate)).toMatch(/^not yet: this face has \d+ things to mend$/)
+    const next = markCut(job, [first!])
+    expect(next.ok ? '' : commandSentence(next.reason)).toMatch(/^Leaf 1, R1 of “Door”: not yet/)
+  })
+
+  it('says when a straight cut would go through a piece beside it', () => {
+    const beside = {
+      ...door,
+      id: 'slip',
+      name: 'Slip',
+      width: 80,
+      length: 900,
+      recipe: strips({ arrangement: 'balance', centreOn: 'leaf', count: 1 }),
+    }
+    const narrow = { ...door, width: 80, recipe: strips({ arrangement: 'balance', centreOn: 'leaf', count: 1 }) }
+    const at = (x: number) => ({ window: point<'leaf'>(x, 1000) })
+    const job = jobOf(
+      [
+        { ...narrow, positions: at(54) },
+        { ...beside, positions: at(161) },
+      ],
+      flitchOf(),
+    )
+    expect(words(job, 'door')).toEqual([
+      '1: safe, but rip it free first: a crosscut would go through a piece beside it',
+    ])
+    expect(words(job, 'slip')).toEqual(['1: safe'])
+  })
+})
+
+describe('what has been cut', () => {
+  const door = partOf({
+    id: 'door',
+    name: 'Door',
+    width: 380,
+    length: 500,
+    recipe: strips({ count: 2 }),
+    positions: { window: point(112, 400) },
+  })
+  const plain = jobOf([door], flitchOf())
+  const job = done(plain, cutsOf(plain).slice(0, 1))
+  const held = (next: ReturnType<typeof setPosition>) => {
+    const result = holdCuts(job, next, withoutMemory)
+    return result.ok ? 'taken' : commandSentence(result.reason)
+  }
+
+  it('[Z4] stays where it was cut: window, leaf, recipe, size and part', () => {
+    expect(held(setPosition(job, 'door', 'window', point(112, 410)))).toBe(
+      'Leaf 1 is cut for R1 of “Door”, and this needs 10 mm of wood beyond the cut. ' +
+        'If it was not cut after all, take the tick off at the cutting station.',
+    )
+    expect(held(chooseLeaf(job, 'door', 'R1', 5))).toMatch(/this would take another leaf there/)
+    expect(held(changeRecipe(job, 'door', { count: 1 }))).toMatch(
+      /there would be no such piece any more|beyond the cut/,
+    )
+    expect(held(changePart(job, 'door', { overhang: { ...door.overhang, top: 14 } }))).toMatch(/needs 4 mm of wood/)
+    expect(held(removePart(job, 'door'))).toMatch(/no such piece/)
+  })
+
+  it('[Z4] lets go on whatever leaves it as it is, a smaller piece of it too', () => {
+    expect(held(changePart(job, 'door', { name: 'Door, left' }))).toBe('taken')
+    expect(held(changePart(job, 'door', { overhang: { ...door.overhang, top: 4 } }))).toBe('taken')
+    expect(held(chooseLeaf(job, 'door', 'L1', 7))).toBe('taken')
+    // the run starts elsewhere, the cell that was cut keeps its leaf
+    expect(held(changeRecipe(job, 'door', { firstLeaf: 4 }))).toBe('taken')
+    const later = changeRecipe(job, 'door', { firstLeaf: 4 })
+    expect(later.ok && cutsOf(later.value).map(({ leaf }) => leaf)).toEqual([1, 5])
+  })
+
+  it('[Z4] can be taken back, and is kept by the file', () => {
+    const back = unmarkCut(job, { flitch: 'flitch', leaf: 1 }, { part: 'door', cell: 'R1' })
+    expect(holdCuts(job, back, withoutMemory)).toEqual({ ok: true, value: plain })
+    const read = readJob(writeJob(job))
+    expect(read.ok && read.value.flitches[0]!.leaves[0]!.cuts).toEqual(job.flitches[0]!.leaves[0]!.cuts)
+  })
+
+  it('[Z5] is no wood for others, and leaves the face that it is of without a fault', () => {
+    const drawer = { ...door, id: 'drawer', name: 'Drawer', positions: {}, length: 1990 }
+    const faces = derive({ ...job, parts: [...job.parts, drawer] }, withoutMemory).parts
+    expect(faces[0]!.findings.filter(({ grade }) => grade === 'wrong')).toEqual([])
+    // 2400 mm less the 520 that were cut would be room enough only in the whole leaf
+    expect(faces[1]!.play.region).toEqual([])
+    const small = derive({ ...job, parts: [...job.parts, { ...drawer, length: 1500 }] }, withoutMemory).parts[1]!
+    expect(small.play.region.length).toBeGreaterThan(0)
+    expect(overlap(small.pieces[0]!.roughOnLeaf, job.flitches[0]!.leaves[0]!.cuts[0]!.outline)).toBeLessThan(1)
+  })
+
+  it('[Z4] holds for every kind of face: all that is safe can be ticked, one after another', () => {
+    let ticked = 0
+    for (let i = 0; i < CASES / 4; i++) {
+      let now = anyJobOfParts(chanceFrom(9000 + i))
+      for (let n = 0; n < 6; n++) {
+        const next = cutsOf(now).find(({ gate }) => gate.state === 'safe')
+        if (!next) break
+        const marked = holdCuts(now, markCut(now, [next]), withoutMemory)
+        expect(marked.ok || commandSentence(marked.reason)).toBe(true)
+        if (!marked.ok) break
+        const after = cutsOf(marked.value)
+        expect(after.find(({ part, cell }) => part === next.part && cell === next.cell)?.outline).toEqual(next.outline)
+        // marking a cut unsettles nothing that was settled
+        const wrongs = (job: Job) =>
+          derive(job, withoutMemory).parts.map(
+            ({ findings }) => findings.filter(({ grade }) => grade === 'wrong').length,
+          )
+        expect(wrongs(marked.value)).toEqual(wrongs(now))
+        now = marked.value
+        ticked++
+      }
+    }
+    expect(ticked).toBeGreaterThan(10)
+  })
+})
