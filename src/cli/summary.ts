@@ -7,6 +7,8 @@ import type { Point, Space } from '../core/geometry/point'
 import { regionArea, type Region, type Ring } from '../core/geometry/polygon'
 import type { Transform } from '../core/geometry/transform'
 import { leafOutline } from '../core/leaves/bundle'
+import { mendingWords, repairHead } from '../core/repairs/repair-wording'
+import type { Repair, Spared } from '../core/repairs/repairs'
 import type { SeamReport } from '../core/seams/seam-report'
 import type { LengthUnit } from '../core/units/unit'
 
@@ -68,10 +70,24 @@ export function summarisePart(
       limit: finding.limit,
       sentence: findingSentence(finding, unit),
     })),
+    repairs: face.repairs.repairs.map((repair) => repairOf(repair, unit)),
+    repairsSpared: face.repairs.spared.map(sparedOf),
     templates,
     files,
   }
 }
+
+const repairOf = (repair: Repair, unit: LengthUnit) => ({
+  leaf: repair.leaf,
+  cell: repair.cell,
+  defect: repair.defect.id,
+  kind: repair.defect.kind,
+  at: repair.spot && pair(repair.spot.at),
+  ...repair.mending,
+  sentence: `${repairHead(repair, unit)}. ${mendingWords(repair.mending, unit)}`,
+})
+
+const sparedOf = ({ leaf, defect }: Spared) => ({ leaf, defect: defect.id, kind: defect.kind })
 
 const edges = ({ top, right, bottom, left }: Edges) => [top, right, bottom, left]
 

@@ -5,6 +5,7 @@ import type { Answers } from './fit/answers'
 import { layFace, type LaidFace } from './fit/lay-face'
 import type { PartId } from './ids'
 import type { Job } from './job/job'
+import { planRepairs, type RepairPlan } from './repairs/repairs'
 import { centreOfSeams, type Centre } from './seams/centring'
 import { reportSeams, type SeamReport } from './seams/seam-report'
 
@@ -13,6 +14,7 @@ export interface DerivedPart extends LaidFace {
   readonly seams: readonly SeamReport[]
   readonly centre: Centre
   readonly findings: readonly Finding[]
+  readonly repairs: RepairPlan
 }
 
 export interface DerivedJob {
@@ -37,7 +39,7 @@ export function derive(job: Job, answers: Answers): DerivedJob {
 function judgedFace(face: LaidFace, { shop }: Job): DerivedPart {
   const seams = reportSeams(face)
   const centre = centreOfSeams(seams)
-  return { ...face, seams, centre, findings: checkFace(face, seams, centre, shop) }
+  return { ...face, seams, centre, findings: checkFace(face, seams, centre, shop), repairs: planRepairs(face, shop) }
 }
 
 function withShared(face: DerivedPart, shared: ReadonlyMap<PartId, readonly Finding[]>): DerivedPart {

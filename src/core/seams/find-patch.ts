@@ -95,7 +95,7 @@ export function findPatch(face: LaidFace, wish: PatchWish): PatchPlace | null {
 const spareFirst = (p: PatchLeaf, q: PatchLeaf): number => Number(q.state === 'spare') - Number(p.state === 'spare')
 
 /** null when the spot lies beside the leaf. */
-function leafSpot(outline: Ring<'leaf'>, at: Point<'leaf'>): LeafSpot | null {
+export function leafSpot(outline: Ring<'leaf'>, at: Point<'leaf'>): LeafSpot | null {
   if (!ringCovers(outline, at)) return null
   const edges = ringEdges(outline)
   const across = levelCrossings(edges, 'y', at.y)

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
+import type { RepairPlan } from '../repairs/repairs'
 import type { Centre } from '../seams/centring'
 import type { SeamReport } from '../seams/seam-report'
 
@@ -8,4 +9,5 @@ export interface JudgedFace extends LaidFace {
   readonly seams: readonly SeamReport[]
   readonly centre: Centre
   readonly findings: readonly Finding[]
+  readonly repairs: RepairPlan
 }

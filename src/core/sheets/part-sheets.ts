@@ -2,6 +2,7 @@ import type { SheetSet } from '../drawing/sheet-set'
 import { windowTemplates } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
 import { drawLeafPlaces } from './draw-leaf-places'
+import { drawRepairs } from './draw-repairs'
 import { drawSeamMap } from './draw-seam-map'
 import { drawWindowTemplate } from './draw-window-template'
 import type { JudgedFace } from './judged-face'
@@ -13,6 +14,7 @@ export function partSheets(face: JudgedFace, unit: LengthUnit): SheetSet {
     sheets: [
       { kind: 'page', title: 'Seam map', draw: (page) => drawSeamMap(face, unit, page) },
       { kind: 'page', title: 'Where to cut', draw: (page) => drawLeafPlaces(face, unit, page) },
+      ...repairSheet(face, unit),
       ...windowTemplates(face).map((template) => ({
         kind: 'full scale' as const,
         title: `Template ${template.name}`,
@@ -21,3 +23,9 @@ export function partSheets(face: JudgedFace, unit: LengthUnit): SheetSet {
     ],
   }
 }
+
+/** Only where there is something to mend, or something that need not be. */
+const repairSheet = (face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] =>
+  face.repairs.repairs.length + face.repairs.spared.length > 0
+    ? [{ kind: 'page', title: 'Repairs', draw: (page) => drawRepairs(face, unit, page) }]
+    : []
