@@ -50,6 +50,7 @@ const part: Part = {
   positions: {},
   chosen: {},
   nudges: {},
+  madeUp: {},
 }
 
 const jobOf = (over: Partial<Part> = {}): Job => ({

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { Job, Part } from '../../src/core/job/job'
+import type { MakeUp } from '../../src/core/job/make-up'
 import type { Point } from '../../src/core/geometry/point'
 import type { Flitch } from '../../src/core/leaves/flitch'
 import type { Defect, DefectKind, Leaf } from '../../src/core/leaves/leaf'
@@ -191,6 +192,40 @@ const leafNumber = fc.integer({ min: 1, max: 60 })
 const byName = <T>(key: fc.Arbitrary<string>, value: fc.Arbitrary<T>) =>
   fc.dictionary(key, value, { maxKeys: 4, noNullPrototype: true })
 
+const anyCut = fc.record({
+  through: point,
+  runs: fc.constantFrom('right' as const, 'left' as const),
+  slope: between(0.01, 2),
+  gain: between(0, 900),
+  loss: between(0, 5),
+})
+const box = fc
+  .record({ min: point, size: fc.record({ x: between(1, 9_000), y: between(1, 9_000) }) })
+  .map(({ min, size }) => ({
+    min,
+    max: { x: min.x + size.x, y: min.y + size.y },
+  }))
+export const anyMakeUp: fc.Arbitrary<MakeUp> = fc.oneof(
+  fc.record({
+    how: fc.constant('longer' as const),
+    leaf: fc.option(leafNumber),
+    spacing: fc.option(between(0.5, 90)),
+    cut: anyCut,
+  }),
+  fc.record({
+    how: fc.constant('wider' as const),
+    leaf: fc.option(leafNumber),
+    spacing: fc.option(between(0.5, 90)),
+    side: fc.constantFrom('left' as const, 'right' as const),
+    kept: box,
+    from: fc.option(leafNumber),
+    offcut: box,
+    cut: fc.option(anyCut),
+    strip: box,
+    loss: between(0, 5),
+  }),
+)
+
 const anyPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
   fc.record({
     id: fc.constant(id),
@@ -209,6 +244,7 @@ const anyPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
     positions: byName(fc.constantFrom('all', 'outer', 'wedges'), point),
     chosen: byName(cell, leafNumber),
     nudges: byName(cell, fc.record({ leaf: leafNumber, by: point })),
+    madeUp: byName(fc.oneof(fc.constant('run'), cell), anyMakeUp),
   })
 
 const kinds = fc.subarray<DefectKind>(['knot', 'hole', 'split', 'stain', 'sapwood', 'tear'])

@@ -6,7 +6,7 @@
  */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { anyJob, anyRecipe } from '../../../tests/generators/any-job'
+import { anyJob, anyMakeUp, anyRecipe } from '../../../tests/generators/any-job'
 import { point } from '../geometry/point'
 import type { Job } from '../job/job'
 import { readJob } from '../job/read-job'
@@ -15,7 +15,7 @@ import { writeJob } from '../job/write-job'
 import type { Next } from './change-within'
 import { commandSentence } from './command-trouble'
 import { addDefect, changeDefect, copyDefect, removeDefect } from './defect-commands'
-import { changeRecipe, chooseLeaf, clearChosen, setNudge, setPosition, swapLeaves } from './face-commands'
+import { changeRecipe, chooseLeaf, clearChosen, setMakeUp, setNudge, setPosition, swapLeaves } from './face-commands'
 import * as flitch from './flitch-commands'
 import { changeShop, renameJob, setUnit } from './job-commands'
 import { renumberLeaf, setDrift, setLeafNote, setLeafOutline, setLeafState } from './leaf-commands'
@@ -227,6 +227,11 @@ const commands: Record<string, fc.Arbitrary<Command>> = {
         swapLeaves(job, id, a, b, m, n),
   ),
   clearChosen: partId.map((id) => (job) => clearChosen(job, id)),
+  setMakeUp: fc.tuple(partId, fc.oneof(fc.constant('run'), cell), fc.option(anyMakeUp)).map(
+    ([id, c, makeUp]) =>
+      (job: Job) =>
+        setMakeUp(job, id, c, makeUp),
+  ),
   setNudge: fc.tuple(partId, cell, leaf, spot).map(
     ([id, c, n, by]) =>
       (job) =>

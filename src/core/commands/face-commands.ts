@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point'
 import type { CellId, PartId, WindowGroup } from '../ids'
 import type { Job, Nudge, Part } from '../job/job'
+import type { MakeUp } from '../job/make-up'
 import { usualRecipe } from '../job/usual'
 import type {
   BoxRecipe,
@@ -58,7 +59,7 @@ const anew = (pattern: Recipe['pattern'], before: Recipe, patch: RecipePatch): R
   })
 
 function voided(before: Recipe, after: Recipe): Partial<Part> {
-  if (before.pattern !== after.pattern) return { positions: {}, chosen: {}, nudges: {} }
+  if (before.pattern !== after.pattern) return { positions: {}, chosen: {}, nudges: {}, madeUp: {} }
   if (before.pattern === 'strips' && after.pattern === 'strips') {
     const isRunning = ({ arrangement }: StripRecipe) => arrangement === 'running'
     // running cells are counted from the starting edge, the others from the centre
@@ -113,6 +114,20 @@ export const clearChosen = (job: Job, id: PartId): Next =>
     if (Object.keys(part.chosen).length === 0) return ok(part)
     const kept = Object.entries(part.nudges).filter(([cell, { leaf }]) => part.chosen[cell] !== leaf)
     return ok({ ...part, chosen: {}, nudges: Object.fromEntries(kept) })
+  })
+
+/**
+ * Makes the leaves of the run, or the leaf of one cell, longer or wider before their pieces are cut; null takes the leaf
+ * as it is. Where the window lay before says nothing about a made-up leaf, so it goes back to where there is most play.
+ */
+export const setMakeUp = (job: Job, id: PartId, cell: CellId, makeUp: MakeUp | null): Next =>
+  changeWithinPart(job, id, (part) => {
+    const unknown = [makeUp?.leaf, makeUp?.how === 'wider' ? makeUp.from : null].find(
+      (leaf) => typeof leaf === 'number' && !hasLeaf(job, part, leaf),
+    )
+    if (typeof unknown === 'number') return refused(noLeaf(unknown))
+    if (!makeUp && !part.madeUp[cell]) return ok(part)
+    return ok({ ...part, madeUp: withEntry(part.madeUp, cell, makeUp), positions: {} })
   })
 
 /** Shifts one cell on the leaf that lies in it; null, or a shift by nothing, puts it back to its group. */

@@ -2,6 +2,7 @@ import type { Point } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
 import type { FlitchId, LeafRef } from '../ids'
 import type { Job, Nudge, Part } from '../job/job'
+import type { MakeUp } from '../job/make-up'
 import type { Flitch } from '../leaves/flitch'
 import type { LeafState } from '../leaves/leaf'
 import { ok, refused } from '../result'
@@ -50,10 +51,16 @@ const renamedGaps = (job: Job, id: FlitchId, from: number, to: number): Job => (
 function renamedInPart(part: Part, from: number, to: number): Part {
   const renamed = (leaf: number) => (leaf === from ? to : leaf)
   const nudged = ({ leaf, by }: Nudge): Nudge => ({ leaf: renamed(leaf), by })
+  const remade = (makeUp: MakeUp): MakeUp => {
+    const leaf = makeUp.leaf === null ? null : renamed(makeUp.leaf)
+    if (makeUp.how === 'longer') return { ...makeUp, leaf }
+    return { ...makeUp, leaf, from: makeUp.from === null ? null : renamed(makeUp.from) }
+  }
   return {
     ...part,
     recipe: { ...part.recipe, firstLeaf: renamed(part.recipe.firstLeaf) },
     chosen: Object.fromEntries(Object.entries(part.chosen).map(([cell, leaf]) => [cell, renamed(leaf)])),
     nudges: Object.fromEntries(Object.entries(part.nudges).map(([cell, nudge]) => [cell, nudged(nudge)])),
+    madeUp: Object.fromEntries(Object.entries(part.madeUp).map(([cell, makeUp]) => [cell, remade(makeUp)])),
   }
 }

@@ -18,11 +18,11 @@ export function addPart(job: Job, part: Part): Next {
 }
 
 /** What is said of a part apart from its face. */
-export type PartPatch = Partial<Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges'>>
+export type PartPatch = Partial<Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp'>>
 
 /**
  * Positions survive a change of size. Another way of jointing brings its usual allowance, unless one is given; another
- * flitch makes positions, chosen leaves and nudges void, and the first leaf too if it has none of that number.
+ * flitch makes positions, chosen leaves, nudges and made-up leaves void, and the first leaf too if it has none of that number.
  */
 export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
   return changeWithinPart(job, id, (part) => {
@@ -68,7 +68,7 @@ function facedAnew(part: Part, flitch: Flitch): Part {
   const { firstLeaf } = part.recipe
   const isThere = flitch.leaves.some(({ number }) => number === firstLeaf)
   const recipe = { ...part.recipe, firstLeaf: isThere ? firstLeaf : firstLeafOf(flitch) }
-  return { ...part, recipe, positions: {}, chosen: {}, nudges: {} }
+  return { ...part, recipe, positions: {}, chosen: {}, nudges: {}, madeUp: {} }
 }
 
 const noSuchFlitch = (owner: string, flitch: string) =>

@@ -2,6 +2,7 @@ import type { Edges } from '../geometry/box'
 import type { Recipe, StripRecipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
+import { makeUpTrouble } from './check-make-up'
 import type { Part } from './job'
 import { textTrouble } from './check-text'
 import { LIMITS, LONGEST_NAME, type Limits } from './limits'
@@ -19,7 +20,8 @@ export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
     fieldsTrouble(part.overhang, allEdges(LIMITS.overhang), [owner], ['overhang']) ??
     coreTrouble(part, owner) ??
     recipeTrouble(part.recipe, owner) ??
-    placesTrouble(part, owner)
+    placesTrouble(part, owner) ??
+    madeUpTrouble(part, owner)
   )
 }
 
@@ -71,6 +73,14 @@ function placesTrouble({ positions, chosen, nudges }: Part, owner: string): Mean
     const wrong =
       numberTrouble(leaf, LIMITS.leafNumber, inPlace([owner], [...within, 'leaf'])) ??
       pointTrouble(by, [owner], [...within, 'by'])
+    if (wrong) return wrong
+  }
+  return null
+}
+
+function madeUpTrouble({ madeUp }: Part, owner: string): MeaningTrouble | null {
+  for (const [cell, makeUp] of Object.entries(madeUp)) {
+    const wrong = makeUpTrouble(makeUp, [owner], ['madeUp', cell])
     if (wrong) return wrong
   }
   return null

@@ -4,6 +4,7 @@ import type { CellId, FlitchId, PartId, WindowGroup } from '../ids'
 import type { Flitch } from '../leaves/flitch'
 import type { Recipe } from '../patterns/recipe'
 import type { Shop, ShowClass } from '../shop'
+import type { MakeUp } from './make-up'
 
 /** What a person has decided, and nothing that can be worked out from it. This is what is saved. */
 export interface Job {
@@ -46,6 +47,8 @@ export interface Part {
   readonly chosen: Readonly<Record<CellId, number>>
   /** Shifts of one cell on its leaf; void when another leaf comes to lie there. */
   readonly nudges: Readonly<Record<CellId, Nudge>>
+  /** Leaves made longer or wider before their pieces are cut: for the whole run, or for single cells. */
+  readonly madeUp: Readonly<Record<CellId, MakeUp>>
 }
 
 export interface Nudge {

@@ -1,6 +1,6 @@
 import * as v from 'valibot'
 import { DEFECT_KINDS } from './flitch-shape'
-import { aName, anId, aNumber, aPoint, aWholeNumber, byName, notAList, oneOf, someEdges } from './shape-pieces'
+import { aBox, aName, anId, aNumber, aPoint, aWholeNumber, byName, notAList, oneOf, someEdges } from './shape-pieces'
 
 const leafCount = 'a whole number or “fewest”'
 
@@ -86,6 +86,38 @@ const recipeShape = v.variant(
 
 export type RecipeInFile = v.InferOutput<typeof recipeShape>
 
+const cutShape = v.strictObject({
+  through: aPoint<'leaf'>(),
+  runs: oneOf(['right', 'left']),
+  slope: aNumber,
+  gain: aNumber,
+  loss: aNumber,
+})
+
+const anyMakeUp = {
+  leaf: v.optional(v.nullable(aWholeNumber), null),
+  spacing: v.optional(v.nullable(aNumber), null),
+}
+
+const makeUpShape = v.variant(
+  'how',
+  [
+    v.strictObject({ how: v.literal('longer'), ...anyMakeUp, cut: cutShape }),
+    v.strictObject({
+      how: v.literal('wider'),
+      ...anyMakeUp,
+      side: oneOf(['left', 'right']),
+      kept: aBox<'leaf'>(),
+      from: v.optional(v.nullable(aWholeNumber), null),
+      offcut: aBox<'leaf'>(),
+      cut: v.optional(v.nullable(cutShape), null),
+      strip: aBox<'leaf'>(),
+      loss: aNumber,
+    }),
+  ],
+  'one of “longer”, “wider”',
+)
+
 /** A part as it stands in a file; what may be left out is filled in by `fillJob`. */
 export const partShape = v.strictObject({
   id: v.optional(anId),
@@ -104,6 +136,7 @@ export const partShape = v.strictObject({
   positions: v.optional(byName(aPoint<'leaf'>()), {}),
   chosen: v.optional(byName(aWholeNumber), {}),
   nudges: v.optional(byName(v.strictObject({ leaf: aWholeNumber, by: aPoint<'leaf'>() })), {}),
+  madeUp: v.optional(byName(makeUpShape), {}),
 })
 
 export type PartInFile = v.InferOutput<typeof partShape>

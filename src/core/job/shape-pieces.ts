@@ -1,4 +1,5 @@
 import * as v from 'valibot'
+import type { Box } from '../geometry/box'
 import { point, type Space } from '../geometry/point'
 import { LONGEST_NAME, LONGEST_NOTE, MOST_ENTRIES, MOST_POINTS } from './limits'
 
@@ -29,6 +30,14 @@ export const aPoint = <S extends Space>() =>
   v.pipe(
     v.strictTuple([aNumber, aNumber], 'a point [x, y]'),
     v.transform(([x, y]) => point<S>(x, y)),
+  )
+
+/** A box as its two corners, that with the smaller x and y first. */
+export const aBox = <S extends Space>() =>
+  v.pipe(
+    v.strictTuple([aPoint<S>(), aPoint<S>()], 'two corners [[x, y], [x, y]]'),
+    v.check(([min, max]) => min.x < max.x && min.y < max.y, 'two corners, the one with the smaller x and y first'),
+    v.transform(([min, max]): Box<S> => ({ min, max })),
   )
 
 export const aRing = <S extends Space>() =>

@@ -73,6 +73,7 @@ export function usualPart(id: PartId, name: string, width: number, length: numbe
     positions: {},
     chosen: {},
     nudges: {},
+    madeUp: {},
   }
 }
 

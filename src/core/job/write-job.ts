@@ -1,4 +1,4 @@
-import type { Edges } from '../geometry/box'
+import type { Box, Edges } from '../geometry/box'
 import type { Point, Space } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
 import type { Flitch } from '../leaves/flitch'
@@ -7,6 +7,7 @@ import type { Recipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import type { Job, Part } from './job'
 import { layoutJson, type Json } from './layout-json'
+import type { MakeUp, SlantedCut } from './make-up'
 import { NEWEST_VERSION } from './migrations'
 import { rectangle } from './usual'
 
@@ -88,7 +89,7 @@ function plainDefect(defect: Defect): Json {
   }
 }
 
-const plainPart = ({ core, overhang, recipe, positions, chosen, nudges, ...part }: Part): Json => ({
+const plainPart = ({ core, overhang, recipe, positions, chosen, nudges, madeUp, ...part }: Part): Json => ({
   ...part,
   core: plainEdges(core),
   overhang: plainEdges(overhang),
@@ -96,7 +97,24 @@ const plainPart = ({ core, overhang, recipe, positions, chosen, nudges, ...part 
   positions: plainRecord(positions, plainPoint),
   chosen: plainRecord(chosen, (leaf) => leaf),
   nudges: plainRecord(nudges, ({ leaf, by }) => ({ leaf, by: plainPoint(by) })),
+  madeUp: plainRecord(madeUp, plainMakeUp),
 })
+
+function plainMakeUp(makeUp: MakeUp): Json {
+  if (makeUp.how === 'longer') return { ...makeUp, cut: plainCut(makeUp.cut) }
+  const { kept, offcut, cut, strip } = makeUp
+  return {
+    ...makeUp,
+    kept: plainBox(kept),
+    offcut: plainBox(offcut),
+    cut: cut && plainCut(cut),
+    strip: plainBox(strip),
+  }
+}
+
+const plainCut = (cut: SlantedCut): Json => ({ ...cut, through: plainPoint(cut.through) })
+
+const plainBox = ({ min, max }: Box<'leaf'>): Json => [plainPoint(min), plainPoint(max)]
 
 const plainRecipe = (recipe: Recipe): Json => ({ ...recipe })
 
