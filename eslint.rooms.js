@@ -16,6 +16,7 @@ const coreOrder = [
   'ids',
   'units',
   'geometry',
+  'job/make-up',
   'finding',
   'drawing',
   'leaves/leaf',

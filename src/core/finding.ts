@@ -1,6 +1,7 @@
 import type { Side } from './geometry/box'
 import type { Point } from './geometry/point'
 import type { CellId, LeafRef, PartId } from './ids'
+import type { MakeUp } from './job/make-up'
 
 /**
  * Something the maker must judge, or may be glad of: never an exception. `measured` and `limit` are mm unless
@@ -38,6 +39,9 @@ export type FindingCode =
   | 'nudge-dropped'
   | 'bare-width'
   | 'seam-long'
+  | 'scarf-step'
+  | 'strip-beside'
+  | 'make-up-void'
 
 export type Place =
   | { readonly on: 'face' }
@@ -56,3 +60,7 @@ export type Remedy =
   | { readonly remedy: 'other leaf'; readonly cell: CellId; readonly leaf: number }
   | { readonly remedy: 'next in run' }
   | { readonly remedy: 'overhang'; readonly side: Side; readonly to: number }
+  /** Another arrangement of the same pattern. */
+  | { readonly remedy: 'arrangement'; readonly arrangement: 'running' | 'balance' | 'centre balance' }
+  /** The leaf lies in the cell no longer made up, or is made up thus; `cell` may be the whole run. */
+  | { readonly remedy: 'make up'; readonly cell: CellId; readonly makeUp: MakeUp | null }

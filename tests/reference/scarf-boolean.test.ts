@@ -16,7 +16,8 @@ import { GRID } from '../../src/core/geometry/tolerance'
 import { determinant } from '../../src/core/geometry/transform'
 import type { FlitchId } from '../../src/core/ids'
 import { alongCut, flattestSlope, scarfedSize } from '../../src/core/scarf/extension'
-import { scarfedPiece, type LaidCut } from '../../src/core/scarf/piece'
+import type { SlantedCut } from '../../src/core/job/make-up'
+import { scarfedPiece } from '../../src/core/scarf/piece'
 import { regionEdges, widestRectangle } from '../../src/core/scarf/strip'
 import { clipperArea } from '../fixtures/geometry/oracles'
 import { box, chanceFrom, spread, type Chance } from '../fixtures/geometry/shapes'
@@ -35,7 +36,7 @@ function randomScarf(chance: Chance) {
   const room = Math.max(0, sound.length - sound.width / slope)
   const middle = sound.length / 2 + spread(chance, -0.5, 0.5) * room
   const runs = chance() < 0.5 ? ('right' as const) : ('left' as const)
-  const cut: LaidCut = { slope, gain, loss, runs, through: point(sound.width / 2, middle) }
+  const cut: SlantedCut = { slope, gain, loss, runs, through: point(sound.width / 2, middle) }
   return { sound, cut }
 }
 
@@ -84,7 +85,7 @@ it(`[X4] [X5] ${CASES} random scarfs agree with boolean operations`, { timeout: 
 })
 
 /** What is trued off: a strip along the marked line, longer than the leaf. */
-function band({ through, slope, loss, runs }: LaidCut): Region<'leaf'> {
+function band({ through, slope, loss, runs }: SlantedCut): Region<'leaf'> {
   const across = loss * alongCut(slope)
   const at = (y: number, by: number) =>
     point<'leaf'>(through.x + (runs === 'right' ? 1 : -1) * slope * (y - through.y) + by, y)
@@ -92,7 +93,7 @@ function band({ through, slope, loss, runs }: LaidCut): Region<'leaf'> {
 }
 
 /** By hand: both faces cross the whole width, which the step narrows; 1/slope of length to each millimetre of width. */
-function expectedSeam(sound: { width: number }, cut: LaidCut): number {
+function expectedSeam(sound: { width: number }, cut: SlantedCut): number {
   const step = cut.slope * cut.gain + 2 * cut.loss * alongCut(cut.slope)
   return ((sound.width - step) / cut.slope) * alongCut(cut.slope)
 }

@@ -7,6 +7,7 @@ import { checkCentre } from './centre'
 import { checkFit } from './fit'
 import { checkLeaves } from './leaves'
 import { checkJointing } from './jointing'
+import { checkMadeUp } from './made-up'
 import { checkMeeting } from './meeting'
 import { checkWidths } from './widths'
 
@@ -26,6 +27,7 @@ export function checkFace(
     ...checkCentre(face, seams, centre, shop),
     ...checkMeeting(face, seams),
     ...checkJointing(face, seams, shop),
+    ...checkMadeUp(face),
   ]
   return [...found].sort((p, q) => GRADES.indexOf(p.grade) - GRADES.indexOf(q.grade))
 }

@@ -1,13 +1,17 @@
 import type { Finding, Remedy } from '../finding'
+import { placeOnLeaf, pieceParts, type PiecePart } from '../fit/piece-parts'
 import { lacksOf, type Lack, type LeafSide } from '../fit/lack'
 import type { LaidFace, Piece } from '../fit/lay-face'
 import type { Side } from '../geometry/box'
 import { boxAround, boxesOverlap, regionBox } from '../geometry/box'
+import { intersect } from '../geometry/clip'
 import { convexOverlapArea } from '../geometry/convex'
 import { nearestInside } from '../geometry/pole'
 import { distance, point, subtract } from '../geometry/point'
+import { regionArea, transformRegion, type Region } from '../geometry/polygon'
 import { transformVector } from '../geometry/transform'
 import type { Defect } from '../leaves/leaf'
+import { findLeaf } from '../leaves/bundle'
 import { defectArea, defectsToAvoid } from '../leaves/usable'
 import type { Shop } from '../shop'
 
@@ -52,29 +56,44 @@ function emptyPlay(face: LaidFace, shop: Shop): readonly Finding[] {
 
 function pieceFindings(face: LaidFace, piece: Piece, shop: Shop, remedies: readonly Remedy[]): readonly Finding[] {
   if (!piece.leaf) return []
-  const hit = defectsToAvoid(piece.leaf, shop, face.part.showClass).filter((defect) => isHit(piece, defect, shop))
+  const hit = pieceParts(piece).flatMap((part) => {
+    const leaf = findLeaf(face.flitch, part.leaf)
+    const avoided = leaf ? defectsToAvoid(leaf, shop, face.part.showClass) : []
+    return avoided
+      .filter((defect) => isHit(piece, part, defect, shop))
+      .map((defect) => ({ defect, part, area: transformRegion(part.toMade, defectArea(defect, shop)) }))
+  })
   const lacks = lacksOf(piece.roughOnLeaf, piece.usable)
-  const fromDefects = hit.map((defect) => defectFinding(face, piece, defect, shop, remedies))
-  const clear = lacks.filter((lack) => !hit.some((defect) => nearDefect(lack, defect, shop)))
+  const fromDefects = hit.map(({ defect, part }) => defectFinding(face, piece, part, defect, shop, remedies))
+  const clear = lacks.filter((lack) => !hit.some(({ area }) => nearDefect(lack, area)))
   return [...fromDefects, ...clear.map((lack) => lackFinding(face, piece, lack, remedies))]
 }
 
-const isHit = (piece: Piece, defect: Defect, shop: Shop): boolean =>
-  defectArea(defect, shop).some(
+function isHit(piece: Piece, part: PiecePart, defect: Defect, shop: Shop): boolean {
+  const area = defectArea(defect, shop)
+  if (piece.made) return regionArea(intersect(area, part.rough)) > 0.5
+  return area.some(
     ([ring]) =>
       boxesOverlap(boxAround(piece.roughOnLeaf), boxAround(ring)) &&
       // areas are not convex as a rule: the overlap with the rough piece is cut out of the area, not the other way round
       convexOverlapArea(ring, piece.roughOnLeaf) > 0.5,
   )
+}
 
-function nearDefect({ at }: Lack, defect: Defect, shop: Shop): boolean {
-  const area = defectArea(defect, shop)
+function nearDefect({ at }: Lack, area: Region<'leaf'>): boolean {
   if (area.length === 0) return false
   const { min, max } = regionBox(area)
   return at.x >= min.x - 1 && at.x <= max.x + 1 && at.y >= min.y - 1 && at.y <= max.y + 1
 }
 
-function defectFinding(face: LaidFace, piece: Piece, defect: Defect, shop: Shop, remedies: readonly Remedy[]): Finding {
+function defectFinding(
+  face: LaidFace,
+  piece: Piece,
+  part: PiecePart,
+  defect: Defect,
+  shop: Shop,
+  remedies: readonly Remedy[],
+): Finding {
   const box = regionBox(defectArea(defect, shop))
   return {
     code: 'defect-in-face',
@@ -82,12 +101,12 @@ function defectFinding(face: LaidFace, piece: Piece, defect: Defect, shop: Shop,
     part: face.part.id,
     place: {
       on: 'leaf',
-      leaf: { flitch: face.flitch.id, leaf: piece.leaf!.number },
+      leaf: { flitch: face.flitch.id, leaf: part.leaf },
       at: point((box.min.x + box.max.x) / 2, (box.min.y + box.max.y) / 2),
     },
     measured: shop.clearance[defect.kind],
     limit: shop.clearance[defect.kind],
-    about: { leaf: piece.leaf!.number, kind: defect.kind, cell: piece.cell.id, showClass: face.part.showClass },
+    about: { leaf: part.leaf, kind: defect.kind, cell: piece.cell.id, showClass: face.part.showClass },
     remedies,
   }
 }
@@ -98,7 +117,7 @@ function lackFinding(face: LaidFace, piece: Piece, lack: Lack, remedies: readonl
     code: atEnd ? 'short' : 'narrow',
     grade: 'wrong',
     part: face.part.id,
-    place: { on: 'leaf', leaf: { flitch: face.flitch.id, leaf: piece.leaf!.number }, at: lack.at },
+    place: { on: 'leaf', leaf: { flitch: face.flitch.id, leaf: piece.leaf!.number }, at: placeOnLeaf(piece, lack.at) },
     measured: lack.by,
     limit: 0,
     about: { leaf: piece.leaf!.number, side: lack.side, cell: piece.cell.id },

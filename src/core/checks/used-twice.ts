@@ -1,7 +1,10 @@
 import type { Finding } from '../finding'
-import { boxAround, boxesOverlap } from '../geometry/box'
+import { boxesOverlap, regionBox } from '../geometry/box'
+import { intersect } from '../geometry/clip'
 import { convexOverlapArea } from '../geometry/convex'
+import { regionArea } from '../geometry/polygon'
 import type { LaidFace, Piece } from '../fit/lay-face'
+import { pieceParts, type PiecePart } from '../fit/piece-parts'
 import type { PartId } from '../ids'
 
 /** Rough pieces that overlap by less than this many square millimetres only touch. */
@@ -10,6 +13,7 @@ const TOUCHING = 1
 interface Claim {
   readonly face: LaidFace
   readonly piece: Piece
+  readonly part: PiecePart
   readonly order: number
 }
 
@@ -21,9 +25,10 @@ export function checkUsedTwice(faces: readonly LaidFace[]): ReadonlyMap<PartId, 
   const byLeaf = new Map<string, Claim[]>()
   faces.forEach((face, order) => {
     for (const piece of face.pieces) {
-      if (!piece.leaf) continue
-      const key = `${face.flitch.id} ${piece.leaf.number}`
-      byLeaf.set(key, [...(byLeaf.get(key) ?? []), { face, piece, order }])
+      for (const part of pieceParts(piece)) {
+        const key = `${face.flitch.id} ${part.leaf}`
+        byLeaf.set(key, [...(byLeaf.get(key) ?? []), { face, piece, part, order }])
+      }
     }
   })
   const found = new Map<PartId, Finding[]>()
@@ -37,8 +42,8 @@ function clashes(claims: readonly Claim[]): readonly Finding[] {
   const findings = new Map<string, Finding>()
   claims.forEach((one, i) => {
     for (const other of claims.slice(i + 1)) {
-      if (!boxesOverlap(boxAround(one.piece.roughOnLeaf), boxAround(other.piece.roughOnLeaf))) continue
-      const area = convexOverlapArea(one.piece.roughOnLeaf, other.piece.roughOnLeaf)
+      if (!boxesOverlap(regionBox(one.part.rough), regionBox(other.part.rough))) continue
+      const area = sharedArea(one, other)
       if (area < TOUCHING) continue
       const [earlier, later] = one.order <= other.order ? [one, other] : [other, one]
       const key = `${later.face.part.id} ${earlier.face.part.id}`
@@ -48,19 +53,24 @@ function clashes(claims: readonly Claim[]): readonly Finding[] {
   return [...findings.values()]
 }
 
+function sharedArea(one: Claim, other: Claim): number {
+  if (one.piece.made || other.piece.made) return regionArea(intersect(one.part.rough, other.part.rough))
+  return convexOverlapArea(one.piece.roughOnLeaf, other.piece.roughOnLeaf)
+}
+
 const usedTwice = (earlier: Claim, later: Claim, area: number): Finding => ({
   code: 'used-twice',
   grade: 'wrong',
   part: later.face.part.id,
   place: {
     on: 'leaf',
-    leaf: { flitch: later.face.flitch.id, leaf: later.piece.leaf!.number },
-    at: later.piece.roughOnLeaf[0]!,
+    leaf: { flitch: later.face.flitch.id, leaf: later.part.leaf },
+    at: later.part.rough[0]![0][0]!,
   },
   measured: area,
   limit: 0,
   about: {
-    leaf: later.piece.leaf!.number,
+    leaf: later.part.leaf,
     other: earlier.face.part.name,
     cell: later.piece.cell.id,
     same: earlier.face === later.face ? 1 : 0,

@@ -1,4 +1,5 @@
 import type { Finding, FindingCode, Remedy } from '../finding'
+import { WHOLE_RUN } from '../job/make-up'
 import type { LengthUnit } from '../units/unit'
 import { showLength } from '../units/show-length'
 
@@ -103,12 +104,34 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
         : `The figure does not repeat at seam ${text(f, 'letter')}.`,
   'seam-long': (f, say) =>
     `Seam ${text(f, 'letter')} is ${say.seam(measured(f))} long, this shop trues ${say.seam(limit(f))} in one go${moreSeams(f)}. True it in two settings over one long straightedge, or take a longer jig.`,
+  'scarf-step': (f, say) => `${scarfWords(f, say)} ${STEP_WORDS[text(f, 'look')]!(f, say)}`,
+  'strip-beside': (f) =>
+    `${number(f, 'run') === 1 ? 'Every leaf of the run' : `Leaf ${text(f, 'leaf')}`} is made wider by a strip: at its straight joint other figure comes to lie. Choose the strip by eye.`,
+  'make-up-void': (f) =>
+    text(f, 'why') === 'no joint'
+      ? `Leaf ${text(f, 'leaf')} can’t be made up as decided: its parts do not meet, or they overlap on the leaf. Cut it elsewhere, or take it as it is.`
+      : `${text(f, 'cell')} was to lie on leaf ${text(f, 'was')}, made longer or wider; leaf ${text(f, 'leaf')} lies there now, as it is.`,
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }
 
 const moreSeams = (f: Finding): string =>
   number(f, 'more') === 0 ? '' : `, and ${plural(number(f, 'more'), 'more seam is', 'more seams are')} too long`
+
+const scarfWords = (f: Finding, say: Say): string =>
+  number(f, 'run') === 1
+    ? `The leaves of the run are scarfed: the figure steps ${say.seam(measured(f))} across at the slanted joint, alike in every leaf.`
+    : `Leaf ${text(f, 'leaf')} is scarfed: the figure steps ${say.seam(measured(f))} across at the slanted joint.`
+
+const STEP_WORDS: Readonly<Record<string, Words>> = {
+  'no promise': () => 'In crown figure it will show, and nothing can be promised.',
+  'spacing not known': () => 'Measure how far the stripes stand apart, to see whether they meet again.',
+  'no lines': () => 'There are no lines that it breaks.',
+  meets: (f, say) =>
+    `Stripes ${say.seam(limit(f))} apart meet again there, ${plural(number(f, 'passed'), 'stripe')} on, as far as they are regular.`,
+  breaks: (f, say) =>
+    `Stripes ${say.seam(limit(f))} apart miss each other by ${say.seam(number(f, 'missed'))}: it shows.`,
+}
 
 const mirroredSeams = (f: Finding): string =>
   number(f, 'mirrored') === 1 ? 'the centre seam' : `${number(f, 'mirrored')} of ${number(f, 'seams')} seams`
@@ -164,7 +187,19 @@ export function remedyLabel(remedy: Remedy, unit: LengthUnit): string {
       return `Use leaf ${remedy.leaf}`
     case 'next in run':
       return 'Back to the run’s own order'
+    case 'arrangement':
+      return `Lay it in ${remedy.arrangement}`
+    case 'make up':
+      return makeUpLabel(remedy, say)
     case 'overhang':
       return `${say.seam(remedy.to)} over at the ${remedy.side}`
   }
+}
+
+function makeUpLabel({ cell, makeUp }: Extract<Remedy, { remedy: 'make up' }>, say: Say): string {
+  const whose = cell === WHOLE_RUN ? 'the whole run' : `the leaf of ${cell}`
+  if (!makeUp) return cell === WHOLE_RUN ? 'Take the leaves as they are' : 'Take the leaf as it is'
+  return makeUp.how === 'longer'
+    ? `Scarf ${whose}: 1 in ${(1 / makeUp.cut.slope).toFixed(1)}, ${say.place(makeUp.cut.gain)} longer`
+    : `Make ${whose} wider by a strip ${say.place(makeUp.strip.max.x - makeUp.strip.min.x)} wide`
 }

@@ -4,11 +4,20 @@ import type { LaidFace } from '../fit/lay-face'
 import { WINDOW } from '../fit/window-group'
 import type { Job } from '../job/job'
 import type { Next } from './change-within'
-import { changeRecipe, chooseLeaf, clearChosen, setPosition } from './face-commands'
+import { changeRecipe, chooseLeaf, clearChosen, setMakeUp, setPosition } from './face-commands'
 import { changePart } from './part-commands'
 
-/** The job with a finding's remedy carried out on the face it was found in. */
-export function applyRemedy(job: Job, { part, position }: LaidFace, remedy: Remedy): Next {
+/**
+ * The job with a finding's remedy carried out on the face it was found in. Where nothing fitted anywhere, a place that
+ * someone chose for the window says nothing about the face as mended: it goes where there is most room then.
+ */
+export function applyRemedy(job: Job, face: LaidFace, remedy: Remedy): Next {
+  const next = remedied(job, face, remedy)
+  if (!next.ok || face.play.region.length > 0 || remedy.remedy === 'move window') return next
+  return setPosition(next.value, face.part.id, WINDOW, null)
+}
+
+function remedied(job: Job, { part, position }: LaidFace, remedy: Remedy): Next {
   switch (remedy.remedy) {
     case 'less overhang': {
       const { side, by } = remedy
@@ -26,6 +35,10 @@ export function applyRemedy(job: Job, { part, position }: LaidFace, remedy: Reme
       return changeRecipe(job, part.id, { count: remedy.count })
     case 'other leaf':
       return chooseLeaf(job, part.id, remedy.cell, remedy.leaf)
+    case 'arrangement':
+      return changeRecipe(job, part.id, { arrangement: remedy.arrangement })
+    case 'make up':
+      return setMakeUp(job, part.id, remedy.cell, remedy.makeUp)
     case 'next in run':
       return clearChosen(job, part.id)
   }

@@ -8,6 +8,7 @@
 import { derive } from '../derive'
 import type { Answers } from '../fit/answers'
 import type { Piece } from '../fit/lay-face'
+import { takenOfLeaf } from '../fit/piece-parts'
 import { ringCovers, ringEdges, type Ring } from '../geometry/polygon'
 import { distanceToEdge } from '../geometry/segment'
 import type { Job } from '../job/job'
@@ -69,7 +70,7 @@ function troubleWith({ flitch, leaf, cut, name }: Held, job: Job, answers: Answe
   const chosen = part.chosen[cut.cell]
   if (piece.leaf?.number !== now.leaf.number || (chosen !== undefined && chosen !== now.leaf.number))
     return fixed('other leaf')
-  const beyond = reachBeyond(piece.roughOnLeaf, now.cut.outline)
+  const beyond = reachBeyond(takenOfLeaf(piece), now.cut.outline)
   return beyond > SLACK ? fixed('other wood', beyond) : null
 }
 

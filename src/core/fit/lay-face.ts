@@ -5,6 +5,7 @@ import type { Transform } from '../geometry/transform'
 import { patternSizes, threeSizes, type ThreeSizes } from '../faces/face'
 import { cutCells, roughWindow, type Cell } from '../faces/cells'
 import type { Part } from '../job/job'
+import { WHOLE_RUN } from '../job/make-up'
 import { findCut, type PieceRef } from '../leaves/done-cuts'
 import { findLeaf, leafOutline, numberFacesNext, runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
@@ -12,8 +13,10 @@ import type { Leaf } from '../leaves/leaf'
 import { usableArea, woodFor } from '../leaves/usable'
 import type { Plan } from '../patterns/pattern'
 import { planRecipe } from '../patterns/plan-recipe'
+import type { MadeUpLeaf } from '../scarf/made-up-leaf'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
+import { AS_IT_IS, madeUpLeaves, type MakeUpVoid } from './make-up-run'
 import { logPlacement, onLeaf, originOnLeaf, placement, type WindowPlace } from './placement'
 import {
   findPlay,
@@ -46,6 +49,10 @@ export interface Piece {
   readonly nudgeDropped: boolean
   /** It has been cut out of its leaf, and is fixed. */
   readonly cut: boolean
+  /** The leaf made longer or wider: all rings `…OnLeaf` and `usable` are then in its frame. null for a leaf as it is. */
+  readonly made: MadeUpLeaf | null
+  /** Why the leaf is not made up though it was to be. */
+  readonly makeUpVoid: MakeUpVoid | null
 }
 
 /** A face laid on its leaves, before it is judged. */
@@ -117,12 +124,14 @@ function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers) {
         )
   // a leaf that was cut for a cell of a running match goes on giving what was cut
   const ownCell = (leaf: Leaf) => leaf.cuts.find((cut) => cut.part === part.id)?.cell ?? ''
+  const madeOf = madeUpLeaves(part, flitch, (leaf, cell) => leftFor(leaf, { part: part.id, cell }), answers)
   const run = () =>
     runOfLeaves(flitch, part.recipe.firstLeaf, flitch.leaves.length).map((leaf) => ({
-      usable: leftFor(leaf, { part: part.id, cell: ownCell(leaf) }),
+      usable:
+        madeOf(WHOLE_RUN, leaf, ownCell(leaf)).made?.usable ?? leftFor(leaf, { part: part.id, cell: ownCell(leaf) }),
       shift: leaf.drift,
     }))
-  return { leftFor, run }
+  return { leftFor, madeOf, run }
 }
 
 /** A cell with its leaf, before it is known where the window lies. */
@@ -135,6 +144,8 @@ interface Seed {
   readonly nudge: Point<'leaf'>
   readonly nudgeDropped: boolean
   readonly cut: boolean
+  readonly made: MadeUpLeaf | null
+  readonly makeUpVoid: MakeUpVoid | null
 }
 
 function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typeof woodOf>): readonly Seed[] {
@@ -147,15 +158,18 @@ function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typ
     const leaf = cut?.leaf ?? (chosen === undefined ? null : findLeaf(flitch, chosen)) ?? run[cell.rank] ?? null
     const nudge = part.nudges[cell.id]
     const holds = nudge !== undefined && nudge.leaf === leaf?.number
+    const { made, makeUpVoid } = leaf ? wood.madeOf(cell.id, leaf) : AS_IT_IS
     return {
       cell,
       leaf,
       rough: roughWindow(cell.window, { first: part.allowance, later: part.laterAllowance }),
-      usable: leaf ? wood.leftFor(leaf, ref) : [],
+      usable: made?.usable ?? (leaf ? wood.leftFor(leaf, ref) : []),
       cut: cut !== null,
       drift: leaf?.drift ?? point<'leaf'>(0, 0),
       nudge: holds ? nudge.by : point<'leaf'>(0, 0),
       nudgeDropped: nudge !== undefined && !holds,
+      made,
+      makeUpVoid,
     }
   })
 }
@@ -198,7 +212,8 @@ function windowPosition(
   return found ?? boxCentre(boxAround(flitch.outline))
 }
 
-function placed({ cell, leaf, rough, usable, drift, nudge, nudgeDropped, cut }: Seed, position: Point<'leaf'>): Piece {
+function placed(seed: Seed, position: Point<'leaf'>): Piece {
+  const { cell, leaf, rough, usable, drift, nudge, nudgeDropped, cut, made, makeUpVoid } = seed
   const place: WindowPlace = { position, drift, nudge }
   const origin = originOnLeaf(place)
   return {
@@ -213,5 +228,7 @@ function placed({ cell, leaf, rough, usable, drift, nudge, nudgeDropped, cut }: 
     usable,
     nudgeDropped,
     cut,
+    made,
+    makeUpVoid,
   }
 }

@@ -5,7 +5,7 @@
  * convex rings running positively, no point repeated; null when nothing with an area is left. Tolerance: that of
  * floating-point steps. Failure: none.
  */
-import { cross, distance, subtract, type Point, type Space } from './point'
+import { between, cross, distance, subtract, type Point, type Space } from './point'
 import { ringEdges, signedArea, type Edge, type Ring } from './polygon'
 import { GRID, ROUNDING } from './tolerance'
 
@@ -80,4 +80,17 @@ export function convexOverlap<S extends Space>(ring: Ring<S>, other: Ring<S>): R
 export function convexOverlapArea<S extends Space>(ring: Ring<S>, other: Ring<S>): number {
   const overlap = convexOverlap(ring, other)
   return overlap ? signedArea(overlap) : 0
+}
+
+/** The part of an edge that lies in a convex ring that runs positively; null where it does not come in. */
+export function edgeWithin<S extends Space>(edge: Edge<S>, ring: Ring<S>): Edge<S> | null {
+  let [from, to] = [0, 1]
+  for (const side of ringEdges(ring)) {
+    const [a, b] = [depthBehind(side, edge.a), depthBehind(side, edge.b)]
+    if (a < 0 && b < 0) return null
+    if (a < 0) from = Math.max(from, a / (a - b))
+    if (b < 0) to = Math.min(to, a / (a - b))
+  }
+  if (to - from <= ROUNDING) return null
+  return { a: from === 0 ? edge.a : between(edge.a, edge.b, from), b: to === 1 ? edge.b : between(edge.a, edge.b, to) }
 }

@@ -6,6 +6,7 @@
  */
 import type { Finding } from '../finding'
 import type { LaidFace, Piece } from '../fit/lay-face'
+import { takenOfLeaf } from '../fit/piece-parts'
 import { boxAround, boxesOverlap, type Box } from '../geometry/box'
 import { intersect } from '../geometry/clip'
 import { convexOverlapArea, isConvex } from '../geometry/convex'
@@ -51,7 +52,7 @@ export const claimsOf = (face: LaidFace): readonly Claim[] => face.pieces.flatMa
 export function claimOf({ part, flitch, position }: LaidFace, piece: Piece): Claim | null {
   if (!piece.leaf) return null
   const cell = piece.cell.id
-  const outline = findCut([piece.leaf], { part: part.id, cell })?.cut.outline ?? piece.roughOnLeaf
+  const outline = findCut([piece.leaf], { part: part.id, cell })?.cut.outline ?? takenOfLeaf(piece)
   return {
     part: part.id,
     name: part.name,

@@ -8,6 +8,7 @@
  * is torn is laid down and patches are let in, before the leaves are taped to each other.
  */
 import type { LaidFace, Piece } from '../fit/lay-face'
+import { takenOfLeaf } from '../fit/piece-parts'
 import { boxAround, boxCentre, boxHeight, boxWidth, regionBox } from '../geometry/box'
 import { intersect } from '../geometry/clip'
 import { grown } from '../geometry/offset'
@@ -75,7 +76,7 @@ export function planRepairs(face: LaidFace, shop: Shop): RepairPlan {
 
 function repairsIn(face: LaidFace, piece: Piece, leaf: Leaf, shop: Shop): readonly Repair[] {
   return leaf.defects
-    .filter((defect) => liesIn(defect, piece.roughOnLeaf))
+    .filter((defect) => liesIn(defect, takenOfLeaf(piece)))
     .flatMap((defect): readonly Repair[] => {
       const mending = mendingOf(defect, piece, leafOutline(face.flitch, leaf), shop, face.part.showClass)
       if (!mending) return []
@@ -88,7 +89,7 @@ function sparedIn(face: LaidFace, pieces: readonly Piece[]): readonly Spared[] {
   return [...leaves].flatMap((leaf) => {
     const ours = pieces.filter((piece) => piece.leaf === leaf)
     return leaf.defects
-      .filter((defect) => isMendable(defect.kind) && !ours.some(({ roughOnLeaf }) => liesIn(defect, roughOnLeaf)))
+      .filter((defect) => isMendable(defect.kind) && !ours.some((piece) => liesIn(defect, takenOfLeaf(piece))))
       .map((defect) => ({ leaf: leaf.number, defect, spot: spotOf(face, leaf, defect) }))
   })
 }

@@ -4,8 +4,9 @@ import { ringEdges, type Region, type Ring } from '../geometry/polygon'
 import { edgeCrossing, edgeLength } from '../geometry/segment'
 import type { Point } from '../geometry/point'
 import type { LeafRef } from '../ids'
+import type { SlantedCut } from '../job/make-up'
 import { figureStep, slideAlongCut, type Sound } from './extension'
-import { onCut, type LaidCut } from './piece'
+import { onCut } from './piece'
 import { searchScarf, type ScarfSearch } from './search'
 import { regionEdges, widestRectangle } from './strip'
 
@@ -59,7 +60,7 @@ export function scarfAdvice(
 }
 
 /** The marked line's two outermost meetings with the outline, told from the wild edge that lies nearer. */
-function cutEnds(outline: Ring<'leaf'>, cut: LaidCut): readonly [CutEnd, CutEnd] | null {
+function cutEnds(outline: Ring<'leaf'>, cut: SlantedCut): readonly [CutEnd, CutEnd] | null {
   const { min, max } = regionBox<'leaf'>([[outline]])
   const line = { a: onCut(cut, min.y - 1, 0), b: onCut(cut, max.y + 1, 0) }
   const meetings = ringEdges(outline)

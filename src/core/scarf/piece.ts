@@ -7,23 +7,15 @@
  * empty or the halves do not meet.
  */
 import { boxAround, boxHeight, boxWidth, regionBox } from '../geometry/box'
-import { intersect, unite } from '../geometry/clip'
+import { intersect } from '../geometry/clip'
 import { point, type Point } from '../geometry/point'
-import { polygonArea, ringEdges, transformRegion, type Edge, type Polygon, type Region } from '../geometry/polygon'
-import { edgeLength, sharedStretch } from '../geometry/segment'
-import { GRID } from '../geometry/tolerance'
+import { polygonArea, transformRegion, type Edge, type Polygon, type Region } from '../geometry/polygon'
 import { identity, transformPoint, translation, type Transform } from '../geometry/transform'
 import type { LeafRef } from '../ids'
+import type { SlantedCut } from '../job/make-up'
 import { alongCut, figureStep, type Scarf } from './extension'
+import { joinedAlong, type JointLine } from './joint-line'
 import { largestRectangle, regionEdges, type Strip } from './strip'
-
-/** A scarf laid on a leaf. */
-export interface LaidCut extends Scarf {
-  /** A point of the line that is marked; the loss is trued off on both sides of it. */
-  readonly through: Point<'leaf'>
-  /** The way the line runs from the numbered end to the far end. The half on that side, the near half, stays. */
-  readonly runs: 'right' | 'left'
-}
 
 export interface PiecePart {
   readonly leaf: LeafRef
@@ -39,24 +31,20 @@ export interface Piece {
   readonly seams: readonly Edge<'window'>[]
 }
 
-const hand = ({ runs }: LaidCut): 1 | -1 => (runs === 'right' ? 1 : -1)
-
-/** How far a point lies across from the marked line, on the side of the near half. */
-export const acrossFromCut = (cut: LaidCut, p: Point<'leaf'>): number =>
-  hand(cut) * (p.x - cut.through.x) - cut.slope * (p.y - cut.through.y)
+const hand = ({ runs }: SlantedCut): 1 | -1 => (runs === 'right' ? 1 : -1)
 
 /** What the far half is moved by. */
-export const farHalfMove = (cut: LaidCut): Point<'leaf'> => point(hand(cut) * figureStep(cut), cut.gain)
+export const farHalfMove = (cut: SlantedCut): Point<'leaf'> => point(hand(cut) * figureStep(cut), cut.gain)
 
 /** What is taken off each half, measured across the grain. */
 export const lossAcross = ({ slope, loss }: Scarf): number => loss * alongCut(slope)
 
 /** The point at a row on the line that lies a distance across from the marked one, on the side of the near half. */
-export const onCut = (cut: LaidCut, y: number, across: number): Point<'leaf'> =>
+export const onCut = (cut: SlantedCut, y: number, across: number): Point<'leaf'> =>
   point(cut.through.x + hand(cut) * (cut.slope * (y - cut.through.y) + across), y)
 
 /** Everything in reach of the region on the near side (1) or the far side (−1) of a line beside the marked one. */
-function sideOfCut(region: Region<'leaf'>, cut: LaidCut, across: number, side: 1 | -1): Region<'leaf'> {
+function sideOfCut(region: Region<'leaf'>, cut: SlantedCut, across: number, side: 1 | -1): Region<'leaf'> {
   const { min, max } = regionBox(region)
   const line = [onCut(cut, min.y - 1, across), onCut(cut, max.y + 1, across)]
   const reach = boxAround([...line, min, max])
@@ -70,50 +58,42 @@ const largestOf = (region: Region<'leaf'>): Polygon<'leaf'> | null =>
     null,
   )
 
-const half = (region: Region<'leaf'>, cut: LaidCut, across: number, side: 1 | -1): Polygon<'leaf'> | null =>
-  largestOf(intersect(region, sideOfCut(region, cut, across, side)))
+/** What is on one side of a cut after truing; the far half where it comes to lie. */
+export const halfOf = (region: Region<'leaf'>, cut: SlantedCut, which: 'near' | 'far'): Region<'leaf'> => {
+  if (region.length === 0) return []
+  const across = lossAcross(cut)
+  if (which === 'near') return intersect(region, sideOfCut(region, cut, across, 1))
+  const { x, y } = farHalfMove(cut)
+  return transformRegion(translation<'leaf'>(x, y), intersect(region, sideOfCut(region, cut, -across, -1)))
+}
+
+/** The line in which the trued faces of the halves lie against each other. */
+export const jointOfCut = (cut: SlantedCut): JointLine => ({
+  through: onCut(cut, cut.through.y, lossAcross(cut)),
+  runs: cut.runs,
+  slope: cut.slope,
+})
 
 /** The leaf cut, trued, slid and joined. Of a half that falls into several bits the largest is used. */
-export function scarfedPiece(leaf: LeafRef, region: Region<'leaf'>, cut: LaidCut): Piece | null {
-  const across = lossAcross(cut)
-  const near = half(region, cut, across, 1)
-  const far = half(region, cut, -across, -1)
+export function scarfedPiece(leaf: LeafRef, region: Region<'leaf'>, cut: SlantedCut): Piece | null {
+  const near = largestOf(halfOf(region, cut, 'near'))
+  const far = largestOf(halfOf(region, cut, 'far'))
   if (!near || !far) return null
-  const move = farHalfMove(cut)
+  const { x, y } = farHalfMove(cut)
+  const joined = joinedAlong([near], [far], jointOfCut(cut))
+  const [outline, ...apart] = transformRegion(ASIDE, joined.region)
+  if (!outline || apart.length > 0 || joined.seams.length === 0) return null
+  const [unmoved] = transformRegion(translation<'leaf'>(-x, -y), [far])
   const parts: PiecePart[] = [
     { leaf, outline: near, leafToPiece: identity() },
-    { leaf, outline: far, leafToPiece: translation(move.x, move.y) },
+    { leaf, outline: unmoved!, leafToPiece: translation(x, y) },
   ]
-  const seams = seamsOf(cut, parts)
-  // snapped on its own, each face may stand a thousandth back: a strip over the joint closes it
-  const closing = seams.map((seam) => stripOver(cut, seam))
-  const [outline, ...apart] = unite(carried(near, parts[0]!), carried(far, parts[1]!), ...closing)
-  return outline && apart.length === 0 && seams.length > 0 ? { outline, parts, seams } : null
+  return { outline, parts, seams: joined.seams.map(({ a, b }) => ({ a: aside(a), b: aside(b) })) }
 }
 
-const carried = (polygon: Polygon<'leaf'>, { leafToPiece }: PiecePart): Region<'window'> =>
-  transformRegion(leafToPiece, [polygon])
-
-/** A strip along a seam, twice the grid to either side. */
-function stripOver(cut: LaidCut, { a, b }: Edge<'window'>): Region<'window'> {
-  const by = 2 * GRID * alongCut(cut.slope)
-  return [[[point(a.x - by, a.y), point(a.x + by, a.y), point(b.x + by, b.y), point(b.x - by, b.y)]]]
-}
-
-/** Where the trued faces of the halves lie against each other. */
-function seamsOf(cut: LaidCut, [near, far]: readonly PiecePart[]): readonly Edge<'window'>[] {
-  const across = lossAcross(cut)
-  const faceEdges = (part: PiecePart, at: number) =>
-    part.outline
-      .flatMap(ringEdges)
-      .filter(({ a, b }) => [a, b].every((p) => Math.abs(acrossFromCut(cut, p) - at) < 4 * GRID * alongCut(cut.slope)))
-      .map(({ a, b }) => ({ a: transformPoint(part.leafToPiece, a), b: transformPoint(part.leafToPiece, b) }))
-  const farEdges = faceEdges(far!, -across)
-  return faceEdges(near!, across)
-    .flatMap((edge) => farEdges.map((other) => sharedStretch(edge, other, 8 * GRID)))
-    .filter((seam) => seam !== null)
-    .filter((seam) => edgeLength(seam) > 8 * GRID)
-}
+/** The frame of the piece is that of the near half. */
+const ASIDE = identity<'leaf', 'window'>()
+const aside = (p: Point<'leaf'>): Point<'window'> => transformPoint(ASIDE, p)
 
 /** The largest rectangle with its length along the grain in a piece; its bound is an area. */
 export const usableRectangle = ({ outline }: Piece): Strip<'window'> | null => largestRectangle(regionEdges([outline]))

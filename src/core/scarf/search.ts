@@ -11,15 +11,17 @@ import { point, type Point } from '../geometry/point'
 import { regionArea, type Edge, type Region } from '../geometry/polygon'
 import { GRID } from '../geometry/tolerance'
 import type { LeafRef } from '../ids'
+import type { SlantedCut } from '../job/make-up'
 import { flattestSlope, type Sound } from './extension'
-import { acrossFromCut, farHalfMove, lossAcross, onCut, scarfedPiece, type LaidCut, type Piece } from './piece'
+import { farHalfMove, lossAcross, onCut, scarfedPiece, type Piece } from './piece'
+import { acrossFromLine } from './joint-line'
 import { regionEdges, widestGap, widestRectangle } from './strip'
 
 /**
  * The border of a piece without making it: the leaf's edges on either side, the far ones moved, and the faces of the
  * joint where only one half has wood. Edges in no order, as `strip.ts` takes them.
  */
-export function pieceEdges(edges: readonly Edge<'leaf'>[], cut: LaidCut): readonly Edge<'leaf'>[] {
+export function pieceEdges(edges: readonly Edge<'leaf'>[], cut: SlantedCut): readonly Edge<'leaf'>[] {
   const across = lossAcross(cut)
   const move = farHalfMove(cut)
   const turns: number[] = []
@@ -36,7 +38,7 @@ export function pieceEdges(edges: readonly Edge<'leaf'>[], cut: LaidCut): readon
     made.push({ a: depthA < 0 ? cutAt() : moved(edge.a), b: depthB < 0 ? cutAt() : moved(edge.b) })
   }
   for (const edge of edges) {
-    const [a, b] = [acrossFromCut(cut, edge.a), acrossFromCut(cut, edge.b)]
+    const [a, b] = [acrossFromLine(cut, edge.a), acrossFromLine(cut, edge.b)]
     keep(edge, a - across, b - across, NOT_MOVED)
     keep(edge, -across - a, -across - b, move)
   }
@@ -61,7 +63,7 @@ interface Try {
 }
 
 export interface ScarfSearch {
-  readonly cut: LaidCut
+  readonly cut: SlantedCut
   readonly piece: Piece
   /** The rectangle of the wanted length, as wide as it gets. */
   readonly box: Box<'window'>
@@ -106,7 +108,7 @@ interface Scene {
 const widestFirst = (tries: readonly Try[]): Try[] =>
   tries.filter(({ width }) => width > 0).sort((p, q) => q.width - p.width)
 
-const cutOf = ({ loss, row }: Scene, { slope, middle, gain, runs }: Omit<Try, 'width'>): LaidCut => ({
+const cutOf = ({ loss, row }: Scene, { slope, middle, gain, runs }: Omit<Try, 'width'>): SlantedCut => ({
   slope,
   gain,
   loss,

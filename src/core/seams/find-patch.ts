@@ -6,12 +6,13 @@
  * them with the number up. Tolerance: that of floating-point steps. Failure: null where no leaf lies under the spot.
  */
 import type { LaidFace } from '../fit/lay-face'
+import { partAt, pieceParts } from '../fit/piece-parts'
 import { add, subtract, type Point } from '../geometry/point'
 import { regionCovers, ringCovers, ringEdges, type Region, type Ring } from '../geometry/polygon'
 import { distanceToEdge, levelCrossings } from '../geometry/segment'
 import { invert, transformPoint } from '../geometry/transform'
 import type { CellId } from '../ids'
-import { leafOutline, placeInSequence } from '../leaves/bundle'
+import { findLeaf, leafOutline, placeInSequence } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
 import { defectArea, defectsToAvoid } from '../leaves/usable'
@@ -67,8 +68,12 @@ export function findPatch(face: LaidFace, wish: PatchWish): PatchPlace | null {
   const piece = face.pieces.find(({ cell, leaf }) => leaf && ringCovers(cell.face.ring, wish.at))
   if (!piece?.leaf) return null
   const { flitch } = face
-  const { leaf, cell, leafToPanel } = piece
-  const at = transformPoint(invert(leafToPanel), wish.at)
+  const { cell } = piece
+  const parts = pieceParts(piece)
+  const under = partAt(parts, transformPoint(invert(piece.leafToPanel), wish.at)) ?? parts[0]
+  const leaf = under && findLeaf(flitch, under.leaf)
+  if (!leaf) return null
+  const at = transformPoint(invert(under.leafToPanel), wish.at)
   const onLog = subtract(at, leaf.drift)
   const here = placeInSequence(flitch, leaf.number)
   const others = flitch.leaves
@@ -119,7 +124,7 @@ function troubleAt({ flitch, part }: LaidFace, leaf: Leaf, at: Point<'leaf'>, wi
 
 const takes = (face: LaidFace, flitch: Flitch, leaf: Leaf, at: Point<'leaf'>, radius: number): boolean =>
   face.flitch.id === flitch.id &&
-  face.pieces.some((piece) => piece.leaf?.number === leaf.number && meets([[piece.roughOnLeaf]], at, radius))
+  face.pieces.some((piece) => pieceParts(piece).some((taken) => taken.leaf === leaf.number && meets(taken.rough, at, radius)))
 
 const meets = (region: Region<'leaf'>, at: Point<'leaf'>, radius: number): boolean =>
   regionCovers(region, at) || reaches(region, at, radius)

@@ -1,6 +1,7 @@
 import { depthShown } from '../leaves/bundle'
 import type { LaidFace, Piece } from '../fit/lay-face'
 import { present } from '../invariant'
+import { partStretches } from './part-stretches'
 import { findSeams, type Seam, type Stretch } from './find-seams'
 import { figureJump, howFigureMeets, type Meets } from './meeting'
 
@@ -34,14 +35,15 @@ function reportSeam(face: LaidFace, seam: Seam): SeamReport {
       face.pieces.find(({ cell }) => cell.id === id),
       `no cell ${id}`,
     )
-  const sides = seam.stretches.map((stretch) => {
+  const sides = seam.stretches.flatMap((stretch) => {
     const [left, right] = [pieceOf(stretch.left), pieceOf(stretch.right)]
-    return {
+    return partStretches(stretch.edge, left, right).map(({ edge, left: onLeft, right: onRight }) => ({
       ...stretch,
-      meets: howFigureMeets(stretch.edge, left.logToPanel, right.logToPanel),
-      jump: figureJump(stretch.edge, left.logToPanel, right.logToPanel),
-      depthOffset: depthOffset(face, left, right),
-    }
+      edge,
+      meets: howFigureMeets(edge, onLeft.logToPanel, onRight.logToPanel),
+      jump: figureJump(edge, onLeft.logToPanel, onRight.logToPanel),
+      depthOffset: depthOffset(face, left, right, onLeft.leaf, onRight.leaf),
+    }))
   })
   return {
     ...seam,
@@ -56,8 +58,16 @@ function reportSeam(face: LaidFace, seam: Seam): SeamReport {
   }
 }
 
-function depthOffset({ flitch }: LaidFace, left: Piece, right: Piece): number | null {
-  if (!left.leaf || !right.leaf) return null
-  const depth = (piece: Piece) => depthShown(flitch, piece.leaf!.number, piece.cell.turn.turnedOver)
-  return Math.abs(depth(left) - depth(right))
+function depthOffset(
+  { flitch }: LaidFace,
+  left: Piece,
+  right: Piece,
+  leafOnLeft: number | null,
+  leafOnRight: number | null,
+): number | null {
+  if (leafOnLeft === null || leafOnRight === null) return null
+  return Math.abs(
+    depthShown(flitch, leafOnLeft, left.cell.turn.turnedOver) -
+      depthShown(flitch, leafOnRight, right.cell.turn.turnedOver),
+  )
 }

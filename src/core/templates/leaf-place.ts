@@ -38,7 +38,9 @@ export interface LeafPlace {
 const ON_END = 0.01
 
 export function leafPlace(flitch: Flitch, piece: Piece): LeafPlace {
-  const outline = leafOutline(flitch, present(piece.leaf, 'a piece without a leaf has no place'))
+  const leaf = present(piece.leaf, 'a piece without a leaf has no place')
+  // on a made-up leaf places are measured once it is joined
+  const outline = piece.made?.outline[0] ?? leafOutline(flitch, leaf)
   const { min, max } = boxAround(piece.roughOnLeaf)
   return { near: endPlace(outline, piece.roughOnLeaf, min.y), far: endPlace(outline, piece.roughOnLeaf, max.y) }
 }
