@@ -2,26 +2,74 @@ import type { Remedy } from '../finding'
 import type { Side } from '../geometry/box'
 import { regionArea } from '../geometry/polygon'
 import type { Part } from '../job/job'
+import { placeInSequence } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
-import type { LeafCount, Recipe } from '../patterns/recipe'
+import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
+import type { Sound } from '../scarf/extension'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
-import { layFace } from './lay-face'
+import { governingLeaves, type Governing } from './governing'
+import { jointSearch, type Fits } from './joint-ways'
+import { layFace, type LaidFace } from './lay-face'
 import { WINDOW } from './window-group'
 
-/**
- * Least changes that would let a face fit which does not, each tried on the real leaves: less overhang at one edge,
- * another leaf to start with, another count. Cheapest in wood first. Takes as long as laying the face some dozens of
- * times: for when someone asks.
- */
-export function waysToFit(part: Part, flitch: Flitch, shop: Shop, answers: Answers): readonly Remedy[] {
-  const free: Part = { ...part, positions: withoutWindow(part) }
-  const fits = (changed: Part): boolean => {
-    const face = layFace(changed, flitch, shop, answers)
-    return regionArea(face.play.region) > 0 && face.bare < 0.01 && face.pieces.every(({ leaf }) => leaf !== null)
-  }
-  return [...lessOverhang(free, fits), ...otherStarts(free, flitch, fits), ...otherCounts(free, fits)]
+/** Why a face does not fit, and every least change that would make it. */
+export interface FitAdvice {
+  /** Leaves that take room from the others, those first whose absence would give most. */
+  readonly governing: readonly Governing[]
+  /** Cheapest in wood first: overhang, another leaf, another arrangement or count, a scarf or a strip. Each was tried. */
+  readonly ways: readonly Remedy[]
+  /** The size a scarf would have to give, and the greatest width any found one gives at that length. */
+  readonly scarf: { readonly wanted: Sound; readonly most: number | null } | null
 }
+
+/** What was found so far, and how much of the looking is done, 0 to 1. */
+export interface FitStep {
+  readonly share: number
+  readonly advice: FitAdvice
+}
+
+/** All of `waysToFitInSteps` at once: as long as laying the face some dozens of times and two searches for a scarf. */
+export function waysToFit(part: Part, flitch: Flitch, shop: Shop, answers: Answers): FitAdvice {
+  let advice: FitAdvice = { governing: [], ways: [], scarf: null }
+  for (const step of waysToFitInSteps(part, flitch, shop, answers)) ({ advice } = step)
+  return advice
+}
+
+/**
+ * Least changes that would let a face fit which does not, each tried on the real leaves. Where nothing fits, the place
+ * that someone chose for the window is taken to be free.
+ */
+export function* waysToFitInSteps(
+  part: Part,
+  flitch: Flitch,
+  shop: Shop,
+  answers: Answers,
+): Generator<FitStep, void, void> {
+  const free: Part = { ...part, positions: withoutWindow(part) }
+  const face = layFace(free, flitch, shop, answers)
+  const fits: Fits = (changed) => isWhole(layFace(changed, flitch, shop, answers))
+  const governing = governingLeaves(face, answers)
+  let ways: readonly Remedy[] = []
+  const found = (share: number, more: readonly Remedy[], scarf: FitAdvice['scarf'] = null): FitStep => {
+    ways = [...ways, ...more]
+    return { share, advice: { governing, ways, scarf } }
+  }
+  yield found(0.05, [])
+  yield found(0.2, lessOverhang(free, fits))
+  yield found(0.3, otherLeaves(free, face, governing, fits))
+  yield found(0.4, otherStarts(free, flitch, fits))
+  yield found(0.5, otherArrangements(free, fits))
+  yield found(0.6, otherCounts(free, fits))
+  const joints = jointSearch(face, { part: free, shop, fits, governing })
+  yield found(0.7, joints.strips())
+  const { way, scarf } = joints.scarf()
+  yield found(1, way, scarf)
+}
+
+/** Every cell has a leaf, and all pieces lie in sound wood somewhere. */
+export const isWhole = (face: LaidFace): boolean =>
+  regionArea(face.play.region) > 0 && face.bare < 0.01 && face.pieces.every(({ leaf }) => leaf !== null)
 
 const withoutWindow = ({ positions }: Part): Part['positions'] =>
   Object.fromEntries(Object.entries(positions).filter(([group]) => group !== WINDOW))
@@ -29,7 +77,7 @@ const withoutWindow = ({ positions }: Part): Part['positions'] =>
 const SIDES: readonly Side[] = ['top', 'bottom', 'left', 'right']
 
 /** For each edge the least that must go, to half a millimetre, where what it has is enough. */
-function lessOverhang(part: Part, fits: (changed: Part) => boolean): readonly Remedy[] {
+function lessOverhang(part: Part, fits: Fits): readonly Remedy[] {
   const reduced = (side: Side, by: number): Part => ({
     ...part,
     overhang: { ...part.overhang, [side]: part.overhang[side] - by },
@@ -47,8 +95,32 @@ function lessOverhang(part: Part, fits: (changed: Part) => boolean): readonly Re
   })
 }
 
+/** In place of a leaf without which the others fit: the leaf nearest to it in the log that does. */
+function otherLeaves(
+  part: Part,
+  { flitch, pieces }: LaidFace,
+  governing: readonly Governing[],
+  fits: Fits,
+): readonly Remedy[] {
+  const used = new Set(pieces.map(({ leaf }) => leaf?.number))
+  return governing
+    .filter(({ without }) => without !== null)
+    .slice(0, MOST_REPLACED)
+    .flatMap(({ cell, leaf }) => {
+      const away = (number: number) => Math.abs(placeInSequence(flitch, number) - placeInSequence(flitch, leaf))
+      const nearest = flitch.leaves
+        .filter(({ number, state }) => state !== 'set aside' && !used.has(number))
+        .map(({ number }) => number)
+        .sort((p, q) => away(p) - away(q))
+        .find((number) => fits({ ...part, chosen: { ...part.chosen, [cell]: number } }))
+      return nearest === undefined ? [] : [{ remedy: 'other leaf', cell, leaf: nearest } as const]
+    })
+}
+
+const MOST_REPLACED = 2
+
 /** The leaves nearest to the chosen first one from which the run fits, one on each side. */
-function otherStarts(part: Part, flitch: Flitch, fits: (changed: Part) => boolean): readonly Remedy[] {
+function otherStarts(part: Part, flitch: Flitch, fits: Fits): readonly Remedy[] {
   const inUse = flitch.leaves.filter(({ state }) => state === 'in use').map(({ number }) => number)
   const at = Math.max(0, inUse.indexOf(part.recipe.firstLeaf))
   const starts = (numbers: readonly number[]) =>
@@ -57,10 +129,21 @@ function otherStarts(part: Part, flitch: Flitch, fits: (changed: Part) => boolea
   return found.flatMap((leaf) => (leaf === undefined ? [] : [{ remedy: 'start at leaf', leaf } as const]))
 }
 
+const ARRANGEMENTS: readonly StripRecipe['arrangement'][] = ['centre balance', 'balance', 'running']
+
+/** The other ways of dividing the width that fit; two halves booked at the centre have one only. */
+function otherArrangements(part: Part, fits: Fits): readonly Remedy[] {
+  const { recipe } = part
+  if (recipe.pattern !== 'strips' || recipe.match === 'slip-centre-book') return []
+  return ARRANGEMENTS.filter(
+    (arrangement) => arrangement !== recipe.arrangement && fits({ ...part, recipe: { ...recipe, arrangement } }),
+  ).map((arrangement) => ({ remedy: 'arrangement', arrangement }))
+}
+
 const MOST_MORE = 8
 
 /** The next larger count that fits. */
-function otherCounts(part: Part, fits: (changed: Part) => boolean): readonly Remedy[] {
+function otherCounts(part: Part, fits: Fits): readonly Remedy[] {
   const { recipe } = part
   const now: LeafCount = recipe.count
   if (now === 'fewest') return []

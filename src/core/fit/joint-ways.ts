@@ -1,0 +1,71 @@
+import type { Remedy } from '../finding'
+import type { Part } from '../job/job'
+import { WHOLE_RUN, type MakeUp } from '../job/make-up'
+import { usableArea } from '../leaves/usable'
+import type { Shop } from '../shop'
+import type { Governing } from './governing'
+import type { LaidFace, Piece } from './lay-face'
+import { commonDemand, scarfLoss, searchLengthening, searchWidening, type StripSource } from './make-up-search'
+
+/** Whether a part, changed, has a place for all its pieces. */
+export type Fits = (changed: Part) => boolean
+
+export interface JointScene {
+  readonly part: Part
+  readonly shop: Shop
+  readonly fits: Fits
+  readonly governing: readonly Governing[]
+}
+
+/** Leaves made longer or wider: the whole run as a packet, or the one leaf without which the others fit. */
+export function jointSearch(face: LaidFace, { part, shop, fits, governing }: JointScene) {
+  const pieces = face.pieces.filter(({ leaf, made }) => leaf !== null && made === null)
+  const madeUp = (cell: string, makeUp: MakeUp | null): readonly Remedy[] =>
+    makeUp && fits({ ...part, madeUp: { ...part.madeUp, [cell]: makeUp } }) ? [{ remedy: 'make up', cell, makeUp }] : []
+  const alone = pieces.length > 1 ? soleTrouble(governing, pieces) : null
+  return {
+    strips(): readonly Remedy[] {
+      if (pieces.length === 0) return []
+      const run = commonDemand(pieces)
+      const loss = scarfLoss(part, true)
+      const forRun = searchWidening(run.wood, run.wanted, loss, null, [{ from: null, wood: run.wood }])
+      const forOne =
+        alone &&
+        searchWidening(alone.usable, commonDemand([alone]).wanted, scarfLoss(part, false), alone.leaf!.number, [
+          { from: null, wood: alone.usable },
+          ...spareSources(face, shop),
+        ])
+      return [...madeUp(WHOLE_RUN, forRun), ...(alone ? madeUp(alone.cell.id, forOne) : [])]
+    },
+    scarf() {
+      if (pieces.length === 0) return { way: [], scarf: null }
+      const { wood, wanted } = commonDemand(pieces)
+      const run = searchLengthening(wood, wanted, scarfLoss(part, true), null)
+      const way = [...madeUp(WHOLE_RUN, run.lengthening)]
+      if (alone) {
+        const loss = scarfLoss(part, false)
+        const one = searchLengthening(alone.usable, commonDemand([alone]).wanted, loss, alone.leaf!.number)
+        way.push(...madeUp(alone.cell.id, one.lengthening))
+      }
+      return { way, scarf: { wanted, most: run.most } }
+    },
+  }
+}
+
+/** The one piece without which the others fit. */
+function soleTrouble(governing: readonly Governing[], pieces: readonly Piece[]): Piece | null {
+  const first = governing.find(({ without }) => without !== null)
+  return pieces.find(({ cell }) => cell.id === first?.cell) ?? null
+}
+
+/** Wood for strips on leaves that the face does not use, those kept back as spares first. */
+function spareSources({ part, flitch, pieces }: LaidFace, shop: Shop): readonly StripSource[] {
+  const used = new Set(pieces.map(({ leaf }) => leaf?.number))
+  return flitch.leaves
+    .filter(({ number, state }) => state !== 'set aside' && !used.has(number))
+    .sort((p, q) => Number(q.state === 'spare') - Number(p.state === 'spare'))
+    .slice(0, MOST_SOURCES)
+    .map((leaf) => ({ from: leaf.number, wood: usableArea(flitch, leaf, shop, part.showClass) }))
+}
+
+const MOST_SOURCES = 4
