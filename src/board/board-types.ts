@@ -118,6 +118,20 @@ export interface FaceCell {
   readonly turnedOver: boolean
   readonly leafToPanel: Transform<'leaf', 'panel'>
   readonly wood: LeafWood
+  /** A made-up leaf: what it is joined from, in place of the wood. */
+  readonly made: FaceMade | null
+}
+
+/** The parts of a made-up leaf and the joints between them. */
+export interface FaceMade {
+  /** In the frame of the made-up leaf. */
+  readonly outline: Ring<'leaf'>
+  readonly parts: readonly {
+    readonly region: Region<'leaf'>
+    readonly leafToPanel: Transform<'leaf', 'panel'>
+    readonly wood: LeafWood
+  }[]
+  readonly joints: readonly Edge<'panel'>[]
 }
 
 /** What is needed to draw the wood of a leaf. */
@@ -167,12 +181,15 @@ export interface LeafScene {
   readonly window: LeafWindow | null
   /** What other pieces take of this leaf. */
   readonly taken: readonly TakenPiece[]
+  /** Lines to cut along before the piece is cut, with a strip of loss on both sides. */
+  readonly cuts: readonly Edge<'leaf'>[]
   readonly selected: BoardTarget | null
 }
 
 export interface LeafWindow {
-  readonly rough: Ring<'leaf'>
-  readonly finished: Ring<'leaf'>
+  /** Where it is really cut: of a made-up leaf the parts that are cut from this leaf. */
+  readonly rough: Region<'leaf'>
+  readonly finished: Region<'leaf'>
   /** Where the window's origin lies. */
   readonly origin: Point<'leaf'>
   /** Everything the window may come to cover within its room; empty where there is none. */

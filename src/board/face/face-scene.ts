@@ -1,16 +1,26 @@
 import type { DerivedPart } from '../../core/derive'
 import type { Finding } from '../../core/finding'
 import type { Piece } from '../../core/fit/lay-face'
+import { pieceParts } from '../../core/fit/piece-parts'
 import { boxAround, boxCentre, type Box } from '../../core/geometry/box'
 import { between, point, type Point } from '../../core/geometry/point'
 import { ringCovers } from '../../core/geometry/polygon'
 import { transformPoint } from '../../core/geometry/transform'
-import { leafOutline, placeInSequence } from '../../core/leaves/bundle'
+import { findLeaf, leafOutline, placeInSequence } from '../../core/leaves/bundle'
 import type { Flitch } from '../../core/leaves/flitch'
 import type { Leaf } from '../../core/leaves/leaf'
 import { showLength } from '../../core/units/show-length'
 import type { LengthUnit } from '../../core/units/unit'
-import type { BoardColours, BoardTarget, FaceCell, FaceMarker, FaceScene, LeafPictures, LeafWood } from '../board-types'
+import type {
+  BoardColours,
+  BoardTarget,
+  FaceCell,
+  FaceMade,
+  FaceMarker,
+  FaceScene,
+  LeafPictures,
+  LeafWood,
+} from '../board-types'
 
 export interface FaceSceneOptions {
   readonly unit: LengthUnit
@@ -50,7 +60,23 @@ export const faceCells = (part: DerivedPart, pictures?: LeafPictures): readonly 
     turnedOver: piece.cell.turn.turnedOver,
     leafToPanel: piece.leafToPanel,
     wood: pieceWood(part.flitch, piece, pictures),
+    made: faceMade(part.flitch, piece, pictures),
   }))
+
+function faceMade(flitch: Flitch, piece: Piece, pictures?: LeafPictures): FaceMade | null {
+  const { made, leafToPanel } = piece
+  if (!made) return null
+  const onPanel = (p: Point<'leaf'>) => transformPoint(leafToPanel, p)
+  return {
+    outline: made.outline[0],
+    parts: pieceParts(piece).flatMap((part) => {
+      const leaf = findLeaf(flitch, part.leaf)
+      if (!leaf || !part.wood) return []
+      return [{ region: part.wood, leafToPanel: part.leafToPanel, wood: leafWood(flitch, leaf, pictures) }]
+    }),
+    joints: made.seams.map(({ edge }) => ({ a: onPanel(edge.a), b: onPanel(edge.b) })),
+  }
+}
 
 export const faceSeams = (part: DerivedPart): FaceScene['seams'] =>
   part.seams.map(({ letter, edge, kind, meets, depthOffset, jump }) => ({

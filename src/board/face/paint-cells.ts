@@ -1,10 +1,10 @@
 import { boxAround } from '../../core/geometry/box'
-import { ringCovers, ringEdges } from '../../core/geometry/polygon'
+import { ringCovers, ringEdges, type Edge } from '../../core/geometry/polygon'
 import { between } from '../../core/geometry/point'
 import { compose, invert, transformPoint, type Transform } from '../../core/geometry/transform'
-import type { BoardColours, FaceCell, FaceScene, FaceSeam } from '../board-types'
+import type { BoardColours, FaceCell, FaceMade, FaceScene, FaceSeam } from '../board-types'
 import { drawDefect } from '../paint/defects'
-import { hatch, traceRing } from '../paint/paths'
+import { hatch, traceRegion, traceRing } from '../paint/paths'
 import { drawText, SMALL } from '../paint/text'
 import { drawWood, seenThrough } from '../paint/wood'
 import { viewTransform, type View } from '../view'
@@ -28,26 +28,61 @@ export function paintCell(
   traceRing(ctx, toScreen, cell.ring)
   ctx.clip()
   if (!isCovered(cell)) bareCell(ctx, cell, toScreen, colours)
-  if (cell.leaf !== null) {
-    const leafToScreen = compose(toScreen, cell.leafToPanel)
-    drawWood(ctx, {
-      wood: cell.wood,
-      turnedOver: cell.turnedOver,
-      toScreen: leafToScreen,
-      seen: seenThrough(cell.ring, invert(cell.leafToPanel)),
-      colours,
-    })
-    for (const defect of cell.wood.defects) drawDefect(ctx, leafToScreen, defect, colours)
-  }
+  if (cell.made) paintParts(ctx, cell, cell.made, toScreen, colours)
+  else if (cell.leaf !== null) paintLeafIn(ctx, cell, cell, toScreen, colours)
   ctx.restore()
 }
 
+/** The wood of one leaf as it lies in a cell. */
+function paintLeafIn(
+  ctx: CanvasRenderingContext2D,
+  { ring, turnedOver }: FaceCell,
+  { wood, leafToPanel }: Pick<FaceCell, 'wood' | 'leafToPanel'>,
+  toScreen: Transform<'panel', 'screen'>,
+  colours: BoardColours,
+): void {
+  const leafToScreen = compose(toScreen, leafToPanel)
+  const seen = seenThrough(ring, invert(leafToPanel))
+  drawWood(ctx, { wood, turnedOver, toScreen: leafToScreen, seen, colours })
+  for (const defect of wood.defects) drawDefect(ctx, leafToScreen, defect, colours)
+}
+
+/** A made-up leaf: each part clipped to its own wood, and the joints between them. */
+function paintParts(
+  ctx: CanvasRenderingContext2D,
+  cell: FaceCell,
+  { parts, joints }: FaceMade,
+  toScreen: Transform<'panel', 'screen'>,
+  colours: BoardColours,
+): void {
+  for (const part of parts) {
+    ctx.save()
+    ctx.beginPath()
+    traceRegion(ctx, compose(toScreen, part.leafToPanel), part.region)
+    ctx.clip('evenodd')
+    paintLeafIn(ctx, cell, part, toScreen, colours)
+    ctx.restore()
+  }
+  ctx.save()
+  ctx.setLineDash(JOINT_DASH)
+  strokeEdges(ctx, joints, toScreen, JOINT)
+  ctx.restore()
+}
+
+/** Joints within a leaf are dashed, so that they are not taken for a seam between two. */
+const JOINT_DASH = [9, 4]
+const JOINT: readonly (readonly [number, string])[] = [
+  [2.6, 'rgb(20 12 4 / 0.5)'],
+  [1.2, 'rgb(255 246 232 / 0.95)'],
+]
+
 /** Whether the leaf reaches to all corners of the cell and the middles of its edges. */
-function isCovered({ leaf, ring, leafToPanel, wood }: FaceCell): boolean {
+function isCovered({ leaf, ring, leafToPanel, wood, made }: FaceCell): boolean {
   if (leaf === null) return false
   const back = invert(leafToPanel)
+  const outline = made?.outline ?? wood.outline
   return ringEdges(ring).every(({ a, b }) =>
-    [a, between(a, b, 0.5)].every((p) => ringCovers(wood.outline, transformPoint(back, p))),
+    [a, between(a, b, 0.5)].every((p) => ringCovers(outline, transformPoint(back, p))),
   )
 }
 
@@ -86,7 +121,7 @@ function ghostLeaf(
   const isSelected = selected?.kind === 'cell' && selected.cell === cell.id
   ctx.save()
   ctx.beginPath()
-  traceRing(ctx, compose(toScreen, cell.leafToPanel), cell.wood.outline)
+  traceRing(ctx, compose(toScreen, cell.leafToPanel), cell.made?.outline ?? cell.wood.outline)
   ctx.globalAlpha = isSelected ? 0.28 : 0.05
   ctx.fillStyle = colours.wood
   ctx.fill()
@@ -105,15 +140,25 @@ export function paintSeamLines(
   toScreen: Transform<'panel', 'screen'>,
   finely = false,
 ): void {
+  const edges = seams.map(({ edge }) => edge)
+  strokeEdges(ctx, edges, toScreen, finely ? SEAM.map(([width, colour]) => [width / 2, colour] as const) : SEAM)
+}
+
+function strokeEdges(
+  ctx: CanvasRenderingContext2D,
+  edges: readonly Edge<'panel'>[],
+  toScreen: Transform<'panel', 'screen'>,
+  lines: readonly (readonly [number, string])[],
+): void {
   ctx.beginPath()
-  for (const { edge } of seams) {
+  for (const edge of edges) {
     const [a, b] = [transformPoint(toScreen, edge.a), transformPoint(toScreen, edge.b)]
     ctx.moveTo(a.x, a.y)
     ctx.lineTo(b.x, b.y)
   }
   ctx.lineCap = 'butt'
-  for (const [width, colour] of SEAM) {
-    ctx.lineWidth = finely ? width / 2 : width
+  for (const [width, colour] of lines) {
+    ctx.lineWidth = width
     ctx.strokeStyle = colour
     ctx.stroke()
   }

@@ -1,5 +1,5 @@
-import { boxAround } from '../../core/geometry/box'
-import { ringCovers } from '../../core/geometry/polygon'
+import { boxAround, regionBox } from '../../core/geometry/box'
+import { regionCovers, ringCovers } from '../../core/geometry/polygon'
 import type { Point } from '../../core/geometry/point'
 import { invert, transformPoint, type Transform } from '../../core/geometry/transform'
 import { addPainter, mountStage } from '../board-stage'
@@ -49,9 +49,9 @@ export function mountLeafBoard(container: HTMLDivElement, handlers: LeafHandlers
 
   /** The window, or near it where it is drawn smaller than a finger. */
   function onWindow(at: Point<'screen'>): boolean {
-    if (!scene?.window) return false
-    if (ringCovers(scene.window.rough, transformPoint(toLeaf(), at))) return true
-    const { min, max } = boxOnScreen(camera.view(), boxAround(scene.window.rough))
+    if (!scene?.window || scene.window.rough.length === 0) return false
+    if (regionCovers(scene.window.rough, transformPoint(toLeaf(), at))) return true
+    const { min, max } = boxOnScreen(camera.view(), regionBox(scene.window.rough))
     const reach = (length: number) => Math.max(4, FINGER - length / 2)
     const [dx, dy] = [reach(max.x - min.x), reach(max.y - min.y)]
     return at.x > min.x - dx && at.x < max.x + dx && at.y > min.y - dy && at.y < max.y + dy
@@ -62,7 +62,7 @@ export function mountLeafBoard(container: HTMLDivElement, handlers: LeafHandlers
     const spot = transformPoint(toLeaf(), at)
     const defect = defectAt(scene.wood.defects, spot, 8 / camera.view().scale)
     if (defect) return { kind: 'defect', defect: defect.id }
-    if (scene.window && ringCovers(scene.window.rough, spot)) return { kind: 'leaf', leaf: scene.number }
+    if (scene.window && regionCovers(scene.window.rough, spot)) return { kind: 'leaf', leaf: scene.number }
     const taken = scene.taken.find(({ ring }) => ringCovers(ring, spot))
     if (taken) return { kind: 'part', part: taken.part }
     return ringCovers(scene.wood.outline, spot) ? { kind: 'leaf', leaf: scene.number } : null
@@ -121,5 +121,5 @@ export function mountLeafBoard(container: HTMLDivElement, handlers: LeafHandlers
 type Layer = Parameters<typeof addPainter>[0]
 
 /** All that the leaf itself is drawn from: while the window is dragged it stays the same. */
-const woodKey = ({ number, wood, usable, taken, selected, colours }: LeafScene): string =>
-  JSON.stringify([number, wood.defects, wood.place, usable, taken, selected, colours])
+const woodKey = ({ number, wood, usable, taken, cuts, selected, colours }: LeafScene): string =>
+  JSON.stringify([number, wood.defects, wood.place, usable, taken, cuts, selected, colours])

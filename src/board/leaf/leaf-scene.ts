@@ -1,11 +1,13 @@
 import type { DerivedPart } from '../../core/derive'
 import type { Piece } from '../../core/fit/lay-face'
+import { cutLines } from '../../core/fit/cut-lines'
+import { backOnLeaf, pieceParts, placeOnLeaf } from '../../core/fit/piece-parts'
 import { originOnLeaf } from '../../core/fit/placement'
 import { add } from '../../core/geometry/point'
 import { transformRegion, type Region } from '../../core/geometry/polygon'
 import { translation } from '../../core/geometry/transform'
 import type { CellId } from '../../core/ids'
-import { findLeaf } from '../../core/leaves/bundle'
+import { findLeaf, leafOutline } from '../../core/leaves/bundle'
 import { usableArea } from '../../core/leaves/usable'
 import type { Shop } from '../../core/shop'
 import { bareLength, showLength } from '../../core/units/show-length'
@@ -40,8 +42,9 @@ export function leafScene(part: DerivedPart, number: number, options: LeafSceneO
     colours: options.colours,
     number,
     wood: leafWood(part.flitch, leaf, options.pictures),
-    usable: piece?.usable ?? usableArea(part.flitch, leaf, options.shop, part.part.showClass),
+    usable: (piece?.made ? null : piece?.usable) ?? usableArea(part.flitch, leaf, options.shop, part.part.showClass),
     window,
+    cuts: piece ? cutLines(piece, leafOutline(part.flitch, leaf)) : [],
     taken: options.parts.flatMap((other) => takenFrom(other, part, number, piece)),
     selected: options.selected ?? null,
   }
@@ -52,15 +55,22 @@ function leafWindow(part: DerivedPart, piece: Piece): LeafWindow {
   const shift = add(drift, nudge)
   const room = roomToMove(part.play.region, part.position)
   const inside = Object.values(room).some((way: number) => way > 0)
+  const band = transformRegion(translation<'leaf'>(shift.x, shift.y), knownReach(part.play.region, piece))
   return {
-    rough: piece.roughOnLeaf,
-    finished: piece.windowOnLeaf,
-    origin: originOnLeaf(piece.place),
-    band: transformRegion(translation<'leaf'>(shift.x, shift.y), knownReach(part.play.region, piece)),
+    rough: cutFromLeaf(piece, [[piece.roughOnLeaf]]),
+    finished: cutFromLeaf(piece, [[piece.windowOnLeaf]]),
+    origin: placeOnLeaf(piece, originOnLeaf(piece.place)),
+    band: cutFromLeaf(piece, band),
     room,
     inside,
   }
 }
+
+/** What of a region in the frame of the piece is cut from its own leaf, where it lies there. */
+const cutFromLeaf = ({ made, leaf }: Piece, region: Region<'leaf'>): Region<'leaf'> =>
+  made && region.length > 0
+    ? made.parts.filter((part) => part.leaf === leaf?.number).flatMap((part) => backOnLeaf(region, part))
+    : region
 
 // the play stays the same object while the window is dragged, and so does the rough piece's shape
 const reaches = new WeakMap<Region<'leaf'>, Map<string, Region<'leaf'>>>()
@@ -82,15 +92,22 @@ export function takenFrom(
   inHand: Piece | null,
 ): readonly TakenPiece[] {
   if (part && other.flitch.id !== part.flitch.id) return []
-  const pieces = other.pieces.filter((piece) => piece.leaf?.number === number)
+  const taken = other.pieces.flatMap((piece) =>
+    pieceParts(piece)
+      .filter(({ leaf }) => leaf === number)
+      .map(({ rough }) => ({ piece, rough })),
+  )
+  const pieces = new Set(taken.map(({ piece }) => piece.cell.id)).size
   const isOwn = other.part.id === part?.part.id
-  return pieces
-    .filter((piece) => !isOwn || piece.cell.id !== inHand?.cell.id)
-    .map((piece) => ({
-      part: other.part.id,
-      name: pieces.length > 1 ? `${other.part.name}, ${piece.cell.id}` : other.part.name,
-      ring: piece.roughOnLeaf,
-    }))
+  return taken
+    .filter(({ piece }) => !isOwn || piece.cell.id !== inHand?.cell.id)
+    .flatMap(({ piece, rough }) =>
+      rough.map(([ring]) => ({
+        part: other.part.id,
+        name: pieces > 1 ? `${other.part.name}, ${piece.cell.id}` : other.part.name,
+        ring,
+      })),
+    )
 }
 
 function leafLabel({ part }: DerivedPart, number: number, window: LeafWindow | null, unit: LengthUnit): string {

@@ -45,7 +45,25 @@ export function paintLeaf(ctx: CanvasRenderingContext2D, scene: LeafScene, view:
   ctx.stroke()
   ctx.setLineDash([])
   for (const piece of scene.taken) paintTaken(ctx, piece, view, colours)
+  paintCuts(ctx, scene, view)
 }
+
+/** Lines to cut along before the pieces are cut. */
+function paintCuts(ctx: CanvasRenderingContext2D, { cuts }: LeafScene, view: View): void {
+  const toScreen = viewTransform<'leaf'>(view)
+  for (const [width, colour, dash] of CUT_STROKES) {
+    ctx.lineWidth = width
+    ctx.strokeStyle = colour
+    ctx.setLineDash(dash)
+    for (const { a, b } of cuts) strokeLine(ctx, transformPoint(toScreen, a), transformPoint(toScreen, b))
+  }
+  ctx.setLineDash([])
+}
+
+const CUT_STROKES: readonly (readonly [number, string, number[]])[] = [
+  [4, 'rgb(20 12 4 / 0.55)', []],
+  [1.75, '#ffd98a', [10, 4, 2, 4]],
+]
 
 /** A piece that another part takes: hatched. */
 export function paintTaken(
@@ -75,7 +93,7 @@ export function paintTaken(
 
 /** The names of the pieces that others take, beside the window and what else is written. */
 function paintTakenNames(ctx: CanvasRenderingContext2D, scene: LeafScene, view: View, plates: readonly Plate[]): void {
-  const window = scene.window && boxOnScreen(view, boxAround(scene.window.rough))
+  const window = scene.window && scene.window.rough.length > 0 && boxOnScreen(view, regionBox(scene.window.rough))
   const written: Plate[] = [...plates]
   for (const { ring, name } of scene.taken) {
     const box = boxOnScreen(view, boxAround(ring))
@@ -151,12 +169,12 @@ export function paintWindow(
     view,
     room.map(({ plate }) => plate),
   )
-  if (!window) return
+  if (!window || window.rough.length === 0) return
   const toScreen = viewTransform<'leaf'>(view)
   paintBand(ctx, window, view)
   ctx.lineJoin = 'miter'
   ctx.beginPath()
-  traceRing(ctx, toScreen, window.rough)
+  traceRegion(ctx, toScreen, window.rough)
   ctx.lineWidth = 3
   ctx.strokeStyle = 'rgb(20 12 4 / 0.45)'
   ctx.stroke()
@@ -166,7 +184,7 @@ export function paintWindow(
   ctx.stroke()
   ctx.setLineDash([])
   ctx.beginPath()
-  traceRing(ctx, toScreen, window.finished)
+  traceRegion(ctx, toScreen, window.finished)
   ctx.lineWidth = 4.5
   ctx.strokeStyle = 'rgb(20 12 4 / 0.55)'
   ctx.stroke()
@@ -196,14 +214,14 @@ function paintBand(ctx: CanvasRenderingContext2D, { band }: LeafWindow, view: Vi
 function paintOutside(ctx: CanvasRenderingContext2D, { rough }: LeafWindow, view: View, colours: BoardColours): void {
   ctx.save()
   ctx.beginPath()
-  traceRing(ctx, viewTransform<'leaf'>(view), rough)
+  traceRegion(ctx, viewTransform<'leaf'>(view), rough)
   ctx.lineWidth = 3
   ctx.strokeStyle = colours.note
   ctx.stroke()
   ctx.clip()
   ctx.globalAlpha = 0.55
   ctx.lineWidth = 1.25
-  hatch(ctx, boxOnScreen(view, boxAround(rough)), 14, -1)
+  hatch(ctx, boxOnScreen(view, regionBox(rough)), 14, -1)
   ctx.restore()
 }
 
@@ -227,7 +245,7 @@ function roomPlates(
 ): readonly { readonly text: string; readonly plate: Plate }[] {
   if (band.length === 0) return []
   const around = boxOnScreen(view, regionBox(band))
-  const window = boxOnScreen(view, boxAround(rough))
+  const window = boxOnScreen(view, regionBox(rough))
   const leaf = boxOnScreen(view, boxAround(wood.outline))
   const say = (length: number) => bareLength(length, unit, 'place')
   const middle = { x: (window.min.x + window.max.x) / 2, y: (window.min.y + window.max.y) / 2 }

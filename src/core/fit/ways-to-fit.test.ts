@@ -9,8 +9,9 @@ import type { Flitch } from '../leaves/flitch'
 import { reportSeams } from '../seams/seam-report'
 import { USUAL_SHOP } from '../shop'
 import { withoutMemory } from './answers'
+import { hasPlace } from './fits'
 import { layFace } from './lay-face'
-import { isWhole, waysToFit } from './ways-to-fit'
+import { waysToFit } from './ways-to-fit'
 
 const flitchOf = (count: number, sizeOf: (number: number) => readonly [number, number]): Flitch =>
   usualFlitch(
@@ -77,7 +78,7 @@ describe('ways to fit', () => {
     expect(scarf.cell).toBe('run')
     expect(wrongAfter(short, door, scarf)).toEqual([])
     const laid = layFace({ ...door, madeUp: { run: scarf.makeUp } }, short, USUAL_SHOP, withoutMemory)
-    expect(isWhole(laid)).toBe(true)
+    expect(hasPlace(laid)).toBe(true)
     // the seam crosses the scarf: on either side of it the same halves meet, and mirror
     const [seam] = reportSeams(laid)
     expect(seam!.sides.map(({ meets }) => meets)).toEqual(['mirrors', 'mirrors'])

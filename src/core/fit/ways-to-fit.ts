@@ -1,6 +1,5 @@
 import type { Remedy } from '../finding'
 import type { Side } from '../geometry/box'
-import { regionArea } from '../geometry/polygon'
 import type { Part } from '../job/job'
 import { placeInSequence } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
@@ -8,6 +7,7 @@ import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
 import type { Sound } from '../scarf/extension'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
+import { hasPlace } from './fits'
 import { governingLeaves, type Governing } from './governing'
 import { jointSearch, type Fits } from './joint-ways'
 import { layFace, type LaidFace } from './lay-face'
@@ -26,13 +26,13 @@ export interface FitAdvice {
 /** What was found so far, and how much of the looking is done, 0 to 1. */
 export interface FitStep {
   readonly share: number
-  readonly advice: FitAdvice
+  readonly answer: FitAdvice
 }
 
 /** All of `waysToFitInSteps` at once: as long as laying the face some dozens of times and two searches for a scarf. */
 export function waysToFit(part: Part, flitch: Flitch, shop: Shop, answers: Answers): FitAdvice {
   let advice: FitAdvice = { governing: [], ways: [], scarf: null }
-  for (const step of waysToFitInSteps(part, flitch, shop, answers)) ({ advice } = step)
+  for (const step of waysToFitInSteps(part, flitch, shop, answers)) ({ answer: advice } = step)
   return advice
 }
 
@@ -48,12 +48,12 @@ export function* waysToFitInSteps(
 ): Generator<FitStep, void, void> {
   const free: Part = { ...part, positions: withoutWindow(part) }
   const face = layFace(free, flitch, shop, answers)
-  const fits: Fits = (changed) => isWhole(layFace(changed, flitch, shop, answers))
+  const fits: Fits = (changed) => hasPlace(layFace(changed, flitch, shop, answers))
   const governing = governingLeaves(face, answers)
   let ways: readonly Remedy[] = []
   const found = (share: number, more: readonly Remedy[], scarf: FitAdvice['scarf'] = null): FitStep => {
     ways = [...ways, ...more]
-    return { share, advice: { governing, ways, scarf } }
+    return { share, answer: { governing, ways, scarf } }
   }
   yield found(0.05, [])
   yield found(0.2, lessOverhang(free, fits))
@@ -66,10 +66,6 @@ export function* waysToFitInSteps(
   const { way, scarf } = joints.scarf()
   yield found(1, way, scarf)
 }
-
-/** Every cell has a leaf, and all pieces lie in sound wood somewhere. */
-export const isWhole = (face: LaidFace): boolean =>
-  regionArea(face.play.region) > 0 && face.bare < 0.01 && face.pieces.every(({ leaf }) => leaf !== null)
 
 const withoutWindow = ({ positions }: Part): Part['positions'] =>
   Object.fromEntries(Object.entries(positions).filter(([group]) => group !== WINDOW))

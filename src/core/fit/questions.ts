@@ -1,0 +1,39 @@
+import type { Part } from '../job/job'
+import type { Flitch } from '../leaves/flitch'
+import type { Shop } from '../shop'
+import type { Answers } from './answers'
+import { proposalsInSteps, type Proposals } from './proposals'
+import { waysToFitInSteps, type FitAdvice } from './ways-to-fit'
+
+/** What is asked about one part: how long the answer takes is felt, so it is found beside the page. */
+export interface Question<K extends QuestionKind = QuestionKind> {
+  readonly kind: K
+  readonly part: Part
+  readonly flitch: Flitch
+  readonly shop: Shop
+}
+
+export interface AnswerTo {
+  readonly 'ways to fit': FitAdvice
+  readonly proposals: Proposals
+}
+
+export type QuestionKind = keyof AnswerTo
+
+/** What is known so far, and how much of the looking is done, 0 to 1: at 1 it is the answer. */
+export interface AnswerStep<K extends QuestionKind = QuestionKind> {
+  readonly share: number
+  readonly answer: AnswerTo[K]
+}
+
+/** The steps to the answer of a question. */
+export function answerInSteps<K extends QuestionKind>(
+  { kind, part, flitch, shop }: Question<K>,
+  answers: Answers,
+): Generator<AnswerStep<K>, void, void> {
+  const steps: { readonly [Q in QuestionKind]: () => Generator<AnswerStep<Q>, void, void> } = {
+    'ways to fit': () => waysToFitInSteps(part, flitch, shop, answers),
+    proposals: () => proposalsInSteps(part, flitch, shop, answers),
+  }
+  return steps[kind]()
+}
