@@ -6,11 +6,12 @@ import { JobDoor } from './app/job-door.svelte'
 import { demoJob } from './core/figure/demo-job'
 import { JobStore } from './store/job-store.svelte'
 import { Workshop } from './store/workshop.svelte'
+import { createSolver } from './workers/slow-door'
 
 const target = document.getElementById('app')
 if (!target) throw new Error('the page has no element #app to put the program in')
 
-const workshop = new Workshop(new JobStore(demoJob()))
+const workshop = new Workshop(new JobStore(demoJob()), createSolver())
 const door = new JobDoor(workshop)
 // boards draw their text once: the type must be there, but not at any price
 const typeface = document.fonts.load('16px "Source Sans 3 Variable"')

@@ -1,15 +1,18 @@
 import { findingSentence } from '../core/checks/wording'
 import type { DerivedPart } from '../core/derive'
 import type { Piece } from '../core/fit/lay-face'
+import { backOnLeaf, pieceParts } from '../core/fit/piece-parts'
 import { WINDOW } from '../core/fit/window-group'
 import type { Edges } from '../core/geometry/box'
 import type { Point, Space } from '../core/geometry/point'
 import { regionArea, type Region, type Ring } from '../core/geometry/polygon'
+import { edgeLength } from '../core/geometry/segment'
 import type { Transform } from '../core/geometry/transform'
 import { leafOutline } from '../core/leaves/bundle'
 import { mendingWords, repairHead } from '../core/repairs/repair-wording'
 import type { Repair, Spared } from '../core/repairs/repairs'
 import type { SeamReport } from '../core/seams/seam-report'
+import { jointLength } from '../core/sheets/make-up-words'
 import type { LengthUnit } from '../core/units/unit'
 
 /** What was written for a part; null for what was not asked for. */
@@ -55,6 +58,8 @@ export function summarisePart(
     })),
     leaves: leavesOf(face),
     seams: face.seams.map(seamOf),
+    madeUp: face.pieces.flatMap(madeUpOf),
+    seamWork: seamWork(face),
     centre: face.centre,
     finished: { widths: face.plan.columns?.map(({ from, to }) => to - from) ?? null },
     play: {
@@ -97,7 +102,7 @@ const rings = <S extends Space>(region: Region<S>) => region.map((polygon) => po
 
 const pair = <S extends Space>({ x, y }: Point<S>) => [x, y]
 
-const numbers = ({ a, b, c, d, e, f }: Transform<'leaf', 'panel'>) => [a, b, c, d, e, f]
+const numbers = ({ a, b, c, d, e, f }: Transform<'leaf', 'panel' | 'leaf'>) => [a, b, c, d, e, f]
 
 const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
   id: cell.id,
@@ -109,13 +114,53 @@ const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
   window: { group: WINDOW, position: pair(place.position), nudge: pair(place.nudge), drift: pair(place.drift) },
 })
 
+/** How a piece's leaf is made up; nothing for a leaf as it is. */
+const madeUpOf = (piece: Piece) =>
+  piece.made
+    ? [
+        {
+          cell: piece.cell.id,
+          leaf: piece.leaf?.number ?? null,
+          how: piece.made.makeUp.how,
+          cut: piece.made.makeUp.cut && { ...piece.made.makeUp.cut, through: pair(piece.made.makeUp.cut.through) },
+          outline: pairs(piece.made.outline[0]),
+          usable: rings(piece.usable),
+          parts: pieceParts(piece).map(({ leaf, rough, toMade, leafToPanel }) => ({
+            leaf,
+            polygons: rings(rough),
+            toMade: numbers(toMade),
+            placement: numbers(leafToPanel),
+          })),
+          joints: piece.made.seams.map(({ edge, kind, step }) => ({
+            kind,
+            step,
+            from: pair(edge.a),
+            to: pair(edge.b),
+            length: edgeLength(edge),
+          })),
+        },
+      ]
+    : []
+
+/** What is glued and taped: the seams over the whole taped sheet, and the joints of made-up leaves over all their length. */
+function seamWork({ seams, pieces }: DerivedPart) {
+  const seamLength = seams.reduce((sum, { edge }) => sum + edgeLength(edge), 0)
+  const joints = pieces.reduce((sum, piece) => sum + jointLength(piece), 0)
+  return { seams: seamLength, joints, glued: seamLength + joints, taped: seamLength + joints }
+}
+
 /** Each leaf once, however many pieces are taken from it. */
 function leavesOf({ pieces, flitch }: DerivedPart) {
   const used = new Map(pieces.flatMap((piece) => (piece.leaf ? [[piece.leaf.number, piece]] : [])))
-  return [...used.values()].map(({ leaf, usable }) => ({
+  return [...used.values()].map(({ leaf, usable, made }) => ({
     leaf: leaf!.number,
     outline: pairs(leafOutline(flitch, leaf!)),
-    usable: rings(usable),
+    // of a made-up leaf what its parts are cut from, where it lies before they are moved
+    usable: rings(
+      made
+        ? made.parts.filter((part) => part.leaf === leaf!.number).flatMap((part) => backOnLeaf(usable, part))
+        : usable,
+    ),
   }))
 }
 

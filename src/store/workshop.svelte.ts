@@ -3,8 +3,7 @@ import { commandSentence } from '../core/commands/command-trouble'
 import type { Next } from '../core/commands/change-within'
 import { holdCuts } from '../core/commands/hold-cuts'
 import { derive, type DerivedPart } from '../core/derive'
-import type { Remedy } from '../core/finding'
-import { waysToFit } from '../core/fit/ways-to-fit'
+import type { Question, QuestionKind } from '../core/fit/questions'
 import type { FlitchId, PartId } from '../core/ids'
 import type { Job, Part } from '../core/job/job'
 import type { Flitch } from '../core/leaves/flitch'
@@ -13,6 +12,7 @@ import { invariant } from '../core/invariant'
 import type { JobStore } from './job-store.svelte'
 import { rememberingAnswers } from './memory'
 import { Session } from './session.svelte'
+import { SlowAnswers, type Solver } from './slow-answers.svelte'
 
 /** What the stations work with: the job, what follows from it, and the one door for changes. */
 export class Workshop {
@@ -24,7 +24,15 @@ export class Workshop {
   /** What was last done, for those who can't see it. */
   said = $state.raw('')
 
-  constructor(readonly jobs: JobStore) {}
+  /** What takes too long for the page itself. */
+  readonly slow: SlowAnswers
+
+  constructor(
+    readonly jobs: JobStore,
+    solver?: Solver,
+  ) {
+    this.slow = new SlowAnswers(solver)
+  }
 
   readonly job = $derived.by((): Job => this.jobs.job)
   readonly unit = $derived.by(() => this.job.unit)
@@ -64,9 +72,14 @@ export class Workshop {
     return this.job.flitches.find((flitch) => flitch.id === id) ?? null
   }
 
-  /** Changes that would make a face fit; takes a moment. */
-  waysToFit({ part, flitch }: DerivedPart): readonly Remedy[] {
-    return waysToFit(part, flitch, this.job.shop, this.#answers)
+  /** A question about a face as it is decided now. */
+  question<K extends QuestionKind>(kind: K, { part, flitch }: DerivedPart): Question<K> {
+    return { kind, part, flitch, shop: this.job.shop }
+  }
+
+  /** A face as it would be if its part were decided thus. */
+  tryPart(part: Part): DerivedPart | null {
+    return derive({ ...this.job, parts: [part] }, this.#answers).parts[0] ?? null
   }
 
   /** Takes a decision: one undo step, or a sentence that says why not. */

@@ -53,8 +53,10 @@ function stepFinding(face: LaidFace, piece: Piece, scarf: MadeSeam): readonly Fi
 }
 
 /** Flat and rotary cut leaves show crowns; the others stripes, whose spacing someone has to measure. */
+export const showsStripes = (cut: Cut): boolean => cut !== 'flat' && cut !== 'half round' && cut !== 'rotary'
+
 function steppedFigure(cut: Cut, spacing: number | null): SteppedFigure | null {
-  if (cut === 'flat' || cut === 'half round' || cut === 'rotary') return { kind: 'crown' }
+  if (!showsStripes(cut)) return { kind: 'crown' }
   return spacing === null ? null : { kind: 'stripe', spacing }
 }
 

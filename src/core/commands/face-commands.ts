@@ -91,6 +91,12 @@ export const setPosition = (job: Job, id: PartId, group: WindowGroup, at: Point<
     return ok({ ...part, positions: withEntry(part.positions, group, at) })
   })
 
+/** Takes over where another way of laying the same part lies: the leaf to start with, the window, nothing chosen by hand. */
+export const takePlaces = (job: Job, id: PartId, { recipe, positions, chosen, nudges }: Part): Next =>
+  changeWithinPart(job, id, (part) =>
+    ok({ ...part, recipe: { ...part.recipe, firstLeaf: recipe.firstLeaf }, positions, chosen, nudges }),
+  )
+
 /** Puts a leaf of the part's flitch into a cell; null leaves the cell to the run. */
 export const chooseLeaf = (job: Job, id: PartId, cell: CellId, leaf: number | null): Next =>
   changeWithinPart(job, id, (part) => {
@@ -128,6 +134,14 @@ export const setMakeUp = (job: Job, id: PartId, cell: CellId, makeUp: MakeUp | n
     if (typeof unknown === 'number') return refused(noLeaf(unknown))
     if (!makeUp && !part.madeUp[cell]) return ok(part)
     return ok({ ...part, madeUp: withEntry(part.madeUp, cell, makeUp), positions: {} })
+  })
+
+/** How far the stripes of the figure stand apart where a made-up leaf is joined; null when that is not known. */
+export const setStripeSpacing = (job: Job, id: PartId, cell: CellId, spacing: number | null): Next =>
+  changeWithinPart(job, id, (part) => {
+    const makeUp = part.madeUp[cell]
+    if (!makeUp || makeUp.spacing === spacing) return ok(part)
+    return ok({ ...part, madeUp: withEntry(part.madeUp, cell, { ...makeUp, spacing }) })
   })
 
 /** Shifts one cell on the leaf that lies in it; null, or a shift by nothing, puts it back to its group. */

@@ -1,9 +1,8 @@
-import { boxAround, boxRing } from '../geometry/box'
+import { boxRing } from '../geometry/box'
 import { add, point, type Point } from '../geometry/point'
 import { ringEdges, type Edge, type Ring } from '../geometry/polygon'
-import { edgeCrossing } from '../geometry/segment'
 import type { SlantedCut } from '../job/make-up'
-import { onCut } from '../scarf/piece'
+import { cutEnds } from '../scarf/cut-marks'
 import type { Piece } from './lay-face'
 
 /** The lines to cut along on the piece's own leaf to make it up, in the leaf's frame; none on a leaf as it is. */
@@ -22,13 +21,7 @@ export function cutLines(piece: Piece, outline: Ring<'leaf'>): readonly Edge<'le
 }
 
 /** A slanted line between its two outermost meetings with an outline. */
-export function cutEdge(outline: Ring<'leaf'>, cut: SlantedCut, moved: Point<'leaf'>): readonly Edge<'leaf'>[] {
-  const placed = { ...cut, through: add(cut.through, moved) }
-  const { min, max } = boxAround(outline)
-  const line = { a: onCut(placed, min.y - 1, 0), b: onCut(placed, max.y + 1, 0) }
-  const meetings = ringEdges(outline)
-    .flatMap((edge) => edgeCrossing(line, edge) ?? [])
-    .sort((p, q) => p.y - q.y)
-  const [first, last] = [meetings[0], meetings[meetings.length - 1]]
-  return first && last && first !== last ? [{ a: first, b: last }] : []
+function cutEdge(outline: Ring<'leaf'>, cut: SlantedCut, moved: Point<'leaf'>): readonly Edge<'leaf'>[] {
+  const ends = cutEnds(outline, { ...cut, through: add(cut.through, moved) })
+  return ends ? [{ a: ends[0].at, b: ends[1].at }] : []
 }

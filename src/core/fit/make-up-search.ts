@@ -12,7 +12,7 @@ import { transformRegion, type Region } from '../geometry/polygon'
 import { translation } from '../geometry/transform'
 import type { Part } from '../job/job'
 import type { Lengthening, SlantedCut, Widening } from '../job/make-up'
-import { SCARF_LOSS } from '../scarf/advice'
+import { USUAL_ALLOWANCE } from '../job/usual'
 import type { Sound } from '../scarf/extension'
 import { scarfedPiece } from '../scarf/piece'
 import { searchScarf, type ScarfSearch } from '../scarf/search'
@@ -21,7 +21,7 @@ import type { Piece } from './lay-face'
 
 /** What is trued off each face: as the packet is jointed where a whole run is cut as one, else as a pair. */
 export const scarfLoss = ({ jointing, allowance }: Part, wholeRun: boolean): number =>
-  wholeRun && jointing === 'packet' ? allowance : SCARF_LOSS
+  wholeRun && jointing === 'packet' ? allowance : USUAL_ALLOWANCE.pair
 
 /** The sound wood that leaves have in common, shifts taken off, and the upright size that holds every rough piece. */
 export function commonDemand(pieces: readonly Piece[]): { readonly wood: Region<'leaf'>; readonly wanted: Sound } {

@@ -124,7 +124,9 @@ function troubleAt({ flitch, part }: LaidFace, leaf: Leaf, at: Point<'leaf'>, wi
 
 const takes = (face: LaidFace, flitch: Flitch, leaf: Leaf, at: Point<'leaf'>, radius: number): boolean =>
   face.flitch.id === flitch.id &&
-  face.pieces.some((piece) => pieceParts(piece).some((taken) => taken.leaf === leaf.number && meets(taken.rough, at, radius)))
+  face.pieces.some((piece) =>
+    pieceParts(piece).some((taken) => taken.leaf === leaf.number && meets(taken.rough, at, radius)),
+  )
 
 const meets = (region: Region<'leaf'>, at: Point<'leaf'>, radius: number): boolean =>
   regionCovers(region, at) || reaches(region, at, radius)

@@ -2,6 +2,7 @@ import { arrowHead, arc, circle, closedLine, fill, frame, line, text } from '../
 import type { Item } from '../drawing/drawing'
 import { CAP_HEIGHT, textWidth } from '../drawing/text-width'
 import type { Piece } from '../fit/lay-face'
+import { jointsWithin } from '../fit/piece-parts'
 import { boxAround, boxCentre, type Box } from '../geometry/box'
 import { point, type Point } from '../geometry/point'
 import type { Edge } from '../geometry/polygon'
@@ -26,6 +27,7 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
       : [frame('mark', box(face.sizes.core), { dash: [0.8, 0.8] })]),
     frame('trim', box(face.sizes.finished), { pen: 0.4 }),
     ...face.seams.flatMap(({ edge }) => seamLine(edge, onSheet)),
+    ...face.pieces.flatMap((piece) => jointLines(piece, onSheet)),
     ...centreLines(box(face.sizes.sheet), onSheet(point(0, 0)), view.size),
     ...face.seams.flatMap((seam) => seamLetter(seam.letter, seam.edge, onSheet, view.size)),
     ...face.pieces.flatMap((piece) => leafTag(piece, onSheet, view.size)),
@@ -40,6 +42,13 @@ type ToSheet = (p: Point<'panel'>) => Point<'sheet'>
 const seamLine = ({ a, b }: Edge<'panel'>, onSheet: ToSheet): readonly Item[] => [
   line('seam', [onSheet(a), onSheet(b)]),
 ]
+
+/** Joints within a made-up leaf are dashed: they are no seam between two leaves. */
+const jointLines = (piece: Piece, onSheet: ToSheet): readonly Item[] =>
+  jointsWithin(piece, piece.windowOnLeaf).map(({ edge: { a, b } }) => {
+    const at = (p: Point<'leaf'>) => onSheet(transformPoint(piece.leafToPanel, p))
+    return line('seam', [at(a), at(b)], { dash: [3, 1.2] })
+  })
 
 function centreLines({ min, max }: Box<'sheet'>, { x, y }: Point<'sheet'>, size: number): readonly Item[] {
   const out = size * 0.9

@@ -1,6 +1,7 @@
-import type { SheetSet } from '../drawing/sheet-set'
+import type { PageSize, SheetSet } from '../drawing/sheet-set'
 import { windowTemplates } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
+import { drawMakeUps } from './draw-make-up'
 import { drawLeafPlaces } from './draw-leaf-places'
 import { drawRepairs } from './draw-repairs'
 import { drawSeamMap } from './draw-seam-map'
@@ -13,6 +14,9 @@ export function partSheets(face: JudgedFace, unit: LengthUnit): SheetSet {
     title: face.part.name,
     sheets: [
       { kind: 'page', title: 'Seam map', draw: (page) => drawSeamMap(face, unit, page) },
+      ...(face.pieces.some(({ made }) => made)
+        ? [{ kind: 'page' as const, title: 'Made-up leaves', draw: (page: PageSize) => drawMakeUps(face, unit, page) }]
+        : []),
       { kind: 'page', title: 'Where to cut', draw: (page) => drawLeafPlaces(face, unit, page) },
       ...repairSheet(face, unit),
       ...windowTemplates(face).map((template) => ({
