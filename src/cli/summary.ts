@@ -102,7 +102,7 @@ const rings = <S extends Space>(region: Region<S>) => region.map((polygon) => po
 
 const pair = <S extends Space>({ x, y }: Point<S>) => [x, y]
 
-const numbers = ({ a, b, c, d, e, f }: Transform<'leaf', 'panel' | 'leaf'>) => [a, b, c, d, e, f]
+const numbers = <S extends Space>({ a, b, c, d, e, f }: Transform<'leaf', S>) => [a, b, c, d, e, f]
 
 const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
   id: cell.id,
