@@ -101,18 +101,18 @@ const plainPart = ({ core, overhang, recipe, positions, chosen, nudges, madeUp, 
 })
 
 function plainMakeUp(makeUp: MakeUp): Json {
-  if (makeUp.how === 'longer') return { ...makeUp, cut: plainCut(makeUp.cut) }
+  if (makeUp.how === 'longer') return { ...makeUp, cut: plainSlant(makeUp.cut) }
   const { kept, offcut, cut, strip } = makeUp
   return {
     ...makeUp,
     kept: plainBox(kept),
     offcut: plainBox(offcut),
-    cut: cut && plainCut(cut),
+    cut: cut && plainSlant(cut),
     strip: plainBox(strip),
   }
 }
 
-const plainCut = (cut: SlantedCut): Json => ({ ...cut, through: plainPoint(cut.through) })
+const plainSlant = (cut: SlantedCut): Json => ({ ...cut, through: plainPoint(cut.through) })
 
 const plainBox = ({ min, max }: Box<'leaf'>): Json => [plainPoint(min), plainPoint(max)]
 
