@@ -1,0 +1,199 @@
+/**
+ * In which order a face is put together: pairs first, then pairs of pairs, and last what is made at a later stage.
+ *
+ * Input: the cells of a face and the seams found on them. Output: a tree; each joint puts two groups together along
+ * seams, in one straight line where there is one that no piece lies across. Cross seams and the diameter of a sunburst
+ * come last, as their allowance says; a straight split leaves an even number on one side, so that pairs are shot
+ * together. Where no straight line goes through (mitres round a panel that is not square, an odd sunburst), the
+ * smallest piece at the border is fitted last. Tolerance: pieces may reach over the line by `OVER`. Failure: none.
+ */
+import type { Cell } from '../faces/cells'
+import { depthBehind } from '../geometry/convex'
+import { distance } from '../geometry/point'
+import { polygonArea, type Edge } from '../geometry/polygon'
+import type { CellId } from '../ids'
+import { present } from '../invariant'
+import type { Joint } from '../patterns/pattern'
+import type { Seam } from './find-seams'
+
+/** One piece, or two groups joined. */
+export type Assembly = { readonly kind: 'piece'; readonly cell: CellId } | JoinedPieces
+
+export interface JoinedPieces {
+  readonly kind: 'joined'
+  readonly first: Assembly
+  readonly second: Assembly
+  /** What is joined in this step, by the seams' letters. */
+  readonly seams: readonly JoinedSeam[]
+  /** Whether both edges can be trued in one line. */
+  readonly straight: boolean
+  readonly joint: Joint
+  /** 1 where single pieces are joined, 2 where pairs are, and so on. */
+  readonly stage: number
+  /** The pieces it holds, in the order of the tree. */
+  readonly cells: readonly CellId[]
+}
+
+export interface JoinedSeam {
+  readonly letter: string
+  readonly length: number
+}
+
+const OVER = 0.02
+
+/** A stretch of a seam between two cells. */
+interface Link {
+  readonly letter: string
+  readonly joint: Joint
+  readonly edge: Edge<'panel'>
+  readonly cells: readonly [CellId, CellId]
+}
+
+/** The order of jointing of a whole face; null if it has no pieces. */
+export function orderOfJointing(cells: readonly Cell[], seams: readonly Seam[]): Assembly | null {
+  if (cells.length === 0) return null
+  const links = seams.flatMap(({ letter, kind, stretches }) =>
+    stretches.map(({ edge, left, right }): Link => ({ letter, joint: kind, edge, cells: [left, right] })),
+  )
+  return assemble(cells, links)
+}
+
+/** The joints of a tree in the order in which they are made: stage by stage, in each by letter. */
+export function jointsInOrder(tree: Assembly | null): readonly JoinedPieces[] {
+  const joints = (one: Assembly): readonly JoinedPieces[] =>
+    one.kind === 'piece' ? [] : [...joints(one.first), ...joints(one.second), one]
+  return tree ? [...joints(tree)].sort((p, q) => p.stage - q.stage) : []
+}
+
+export const cellsOf = (one: Assembly): readonly CellId[] => (one.kind === 'piece' ? [one.cell] : one.cells)
+
+const stageOf = (one: Assembly): number => (one.kind === 'piece' ? 0 : one.stage)
+
+function assemble(cells: readonly Cell[], links: readonly Link[]): Assembly {
+  const [only, second] = cells
+  if (!second) return { kind: 'piece', cell: present(only, 'a group without pieces').id }
+  const split = straightSplit(cells, links) ?? lastFitted(cells, links)
+  return joined(split, links)
+}
+
+interface Split {
+  readonly one: readonly Cell[]
+  readonly other: readonly Cell[]
+  readonly straight: boolean
+}
+
+function joined({ one, other, straight }: Split, links: readonly Link[]): JoinedPieces {
+  const [inOne, inOther] = [idsOf(one), idsOf(other)]
+  const first = assemble(one, within(links, inOne))
+  const second = assemble(other, within(links, inOther))
+  const across = links.filter(({ cells }) => isAcross(cells, inOne, inOther))
+  const letters = [...new Set(across.map(({ letter }) => letter))]
+  return {
+    kind: 'joined',
+    first,
+    second,
+    seams: letters.map((letter) => ({
+      letter,
+      length: across
+        .filter((link) => link.letter === letter)
+        .reduce((sum, { edge }) => sum + distance(edge.a, edge.b), 0),
+    })),
+    straight,
+    joint: across[0]?.joint ?? 'side',
+    stage: 1 + Math.max(stageOf(first), stageOf(second)),
+    cells: [...cellsOf(first), ...cellsOf(second)],
+  }
+}
+
+const idsOf = (cells: readonly Cell[]): ReadonlySet<CellId> => new Set(cells.map(({ id }) => id))
+
+const within = (links: readonly Link[], ids: ReadonlySet<CellId>): readonly Link[] =>
+  links.filter(({ cells: [p, q] }) => ids.has(p) && ids.has(q))
+
+const isAcross = ([p, q]: Link['cells'], one: ReadonlySet<CellId>, other: ReadonlySet<CellId>): boolean =>
+  (one.has(p) && other.has(q)) || (one.has(q) && other.has(p))
+
+/** What is made last stands first. */
+const LAST_FIRST: readonly Joint[] = ['diameter', 'cross', 'mitre', 'radial', 'side']
+
+/** The best straight line that parts the cells with none across it. */
+function straightSplit(cells: readonly Cell[], links: readonly Link[]): Split | null {
+  let best: { readonly split: Split; readonly cost: readonly number[] } | null = null
+  for (const { edge, joint } of differentLines(links)) {
+    const split = splitAt(cells, edge)
+    if (!split) continue
+    const [a, b] = [split.one.length, split.other.length]
+    // an odd group on both sides would leave two pieces without a partner
+    const cost = [LAST_FIRST.indexOf(joint), a % 2 === 1 && b % 2 === 1 && a + b > 2 ? 1 : 0, Math.abs(a - b)]
+    if (!best || isLess(cost, best.cost)) best = { split, cost }
+  }
+  return best?.split ?? null
+}
+
+const isLess = (cost: readonly number[], other: readonly number[]): boolean => {
+  const i = cost.findIndex((value, k) => value !== other[k])
+  return i >= 0 && cost[i]! < other[i]!
+}
+
+/** One link for each line and joint: grids have many in one line. */
+function differentLines(links: readonly Link[]): readonly Link[] {
+  const known = new Map<string, Link>()
+  for (const link of links) {
+    const length = distance(link.edge.a, link.edge.b)
+    if (length < 1) continue
+    // both ways along a line are one line
+    const isForth =
+      link.edge.b.x - link.edge.a.x > 1e-6 ||
+      (Math.abs(link.edge.b.x - link.edge.a.x) <= 1e-6 && link.edge.b.y > link.edge.a.y)
+    const [a, b] = isForth ? [link.edge.a, link.edge.b] : [link.edge.b, link.edge.a]
+    const way = Math.round(Math.atan2(b.y - a.y, b.x - a.x) * 1e4)
+    const off = Math.round(((b.x - a.x) * a.y - (b.y - a.y) * a.x) / length / 0.05)
+    const key = `${link.joint} ${way} ${off}`
+    if (!known.has(key)) known.set(key, link)
+  }
+  return [...known.values()]
+}
+
+function splitAt(cells: readonly Cell[], line: Edge<'panel'>): Split | null {
+  const one: Cell[] = []
+  const other: Cell[] = []
+  for (const cell of cells) {
+    const depths = cell.face.ring.map((p) => depthBehind(line, p))
+    const [least, most] = [Math.min(...depths), Math.max(...depths)]
+    if (least < -OVER && most > OVER) return null
+    if (most > OVER) one.push(cell)
+    else other.push(cell)
+  }
+  return one.length > 0 && other.length > 0 ? { one, other, straight: true } : null
+}
+
+/** The smallest piece whose going leaves the others in one group is fitted last. */
+function lastFitted(cells: readonly Cell[], links: readonly Link[]): Split {
+  const bySize = [...cells].sort((p, q) => areaOf(p) - areaOf(q) || q.rank - p.rank)
+  const last =
+    bySize.find((cell) =>
+      isConnected(
+        cells.filter((one) => one !== cell),
+        links,
+      ),
+    ) ?? present(bySize[0], 'no pieces')
+  return { one: cells.filter((cell) => cell !== last), other: [last], straight: false }
+}
+
+const areaOf = (cell: Cell): number => Math.round(polygonArea([cell.face.ring]))
+
+function isConnected(cells: readonly Cell[], links: readonly Link[]): boolean {
+  const ids = idsOf(cells)
+  const inside = within(links, ids)
+  const reached = new Set<CellId>([present(cells[0], 'no pieces').id])
+  for (let before = 0; before < reached.size;) {
+    before = reached.size
+    for (const {
+      cells: [p, q],
+    } of inside) {
+      if (reached.has(p)) reached.add(q)
+      if (reached.has(q)) reached.add(p)
+    }
+  }
+  return reached.size === ids.size
+}
