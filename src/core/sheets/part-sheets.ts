@@ -2,7 +2,10 @@ import type { PageSize, SheetSet } from '../drawing/sheet-set'
 import { windowTemplates } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
 import { drawMakeUps } from './draw-make-up'
+import { cuttingOf } from '../templates/packets'
+import { drawLeafCards } from './draw-leaf-cards'
 import { drawLeafPlaces } from './draw-leaf-places'
+import { drawPacketCard } from './draw-packet-card'
 import { drawRepairs } from './draw-repairs'
 import { drawSeamMap } from './draw-seam-map'
 import { drawWindowTemplate } from './draw-window-template'
@@ -18,6 +21,7 @@ export function partSheets(face: JudgedFace, unit: LengthUnit): SheetSet {
         ? [{ kind: 'page' as const, title: 'Made-up leaves', draw: (page: PageSize) => drawMakeUps(face, unit, page) }]
         : []),
       { kind: 'page', title: 'Where to cut', draw: (page) => drawLeafPlaces(face, unit, page) },
+      ...cards(face, unit),
       ...repairSheet(face, unit),
       ...windowTemplates(face).map((template) => ({
         kind: 'full scale' as const,
@@ -33,3 +37,25 @@ const repairSheet = (face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] =>
   face.repairs.repairs.length + face.repairs.spared.length > 0
     ? [{ kind: 'page', title: 'Repairs', draw: (page) => drawRepairs(face, unit, page) }]
     : []
+
+/** A card for each packet, and one for each leaf that is cut alone. */
+function cards(face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] {
+  const { packets, alone } = cuttingOf(face)
+  const leaves = alone.filter(({ piece }) => piece.leaf !== null)
+  return [
+    ...packets.map((packet) => ({
+      kind: 'page' as const,
+      title: `Packet card ${packet.name}`,
+      draw: (page: PageSize) => drawPacketCard(face, packet, unit, page),
+    })),
+    ...(leaves.length > 0
+      ? [
+          {
+            kind: 'page' as const,
+            title: 'Leaf cards',
+            draw: (page: PageSize) => drawLeafCards(face, leaves, unit, page),
+          },
+        ]
+      : []),
+  ]
+}

@@ -38,11 +38,19 @@ export interface LeafPlace {
 const ON_END = 0.01
 
 export function leafPlace(flitch: Flitch, piece: Piece): LeafPlace {
-  const leaf = present(piece.leaf, 'a piece without a leaf has no place')
-  // on a made-up leaf places are measured once it is joined
-  const outline = piece.made?.outline[0] ?? leafOutline(flitch, leaf)
+  const outline = pieceOutline(flitch, piece)
   const { min, max } = boxAround(piece.roughOnLeaf)
   return { near: endPlace(outline, piece.roughOnLeaf, min.y), far: endPlace(outline, piece.roughOnLeaf, max.y) }
+}
+
+/** The outline of the leaf that a piece is cut from. On a made-up leaf places are measured once it is joined. */
+export const pieceOutline = (flitch: Flitch, { leaf, made }: Piece): Ring<'leaf'> =>
+  made?.outline[0] ?? leafOutline(flitch, present(leaf, 'a piece without a leaf has no place'))
+
+/** A spot of a leaf, such as a pin: along from the numbered end, across from the left wild edge. */
+export function spotPlace(flitch: Flitch, piece: Piece, spot: Point<'leaf'>): CornerPlace {
+  const outline = pieceOutline(flitch, piece)
+  return { along: alongTo(outline, spot), across: spot.x - edgeBeside(outline, spot, 'left') }
 }
 
 function endPlace(outline: Ring<'leaf'>, rough: Ring<'leaf'>, y: number): EndPlace {

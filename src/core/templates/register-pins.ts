@@ -11,8 +11,8 @@ import { boxAround, boxCentre } from '../geometry/box'
 import { add, distance, point, subtract, type Point } from '../geometry/point'
 import { ringCovers, ringEdges, type Ring } from '../geometry/polygon'
 import { distanceToEdge } from '../geometry/segment'
-import { leafOutline } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
+import { pieceOutline } from './leaf-place'
 
 /** Kept between a pin and the piece, and between a pin and the edge of a leaf. Common practice. */
 const FROM_PIECE = 8
@@ -36,7 +36,7 @@ export function registerPins(flitch: Flitch, pieces: readonly Piece[]): readonly
 /** The outline of a piece's leaf, moved so that its piece lies on that of the lead. */
 function outlineUnder(flitch: Flitch, lead: Piece, piece: Piece): Ring<'leaf'> {
   const off = subtract(lead.place.drift, piece.place.drift)
-  return piece.leaf ? leafOutline(flitch, piece.leaf).map((p) => add(p, off)) : []
+  return pieceOutline(flitch, piece).map((p) => add(p, off))
 }
 
 /** Spots to try: in the middle of the waste beyond each end and beside each side, at a quarter, half and three quarters. */

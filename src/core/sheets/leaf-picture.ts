@@ -1,0 +1,110 @@
+import { arrow, circle, closedLine, crossMark, fill, line, text } from '../drawing/build'
+import type { Item } from '../drawing/drawing'
+import { CAP_HEIGHT } from '../drawing/text-width'
+import type { Piece } from '../fit/lay-face'
+import { boxAround, boxHeight, boxWidth, type Box } from '../geometry/box'
+import { add, between, point, type Point } from '../geometry/point'
+import type { Flitch } from '../leaves/flitch'
+import { originOnLeaf } from '../fit/placement'
+import type { ChalkMark } from '../templates/chalk-mark'
+import { pieceOutline } from '../templates/leaf-place'
+
+/**
+ * A leaf with the cuts of its piece, numbered end up, numbered side seen; drawn out in width so that it can be read, and
+ * therefore not to scale. Cuts carry the tags of `cutFigures`.
+ */
+export function leafPicture(
+  flitch: Flitch,
+  piece: Piece,
+  { min, max }: Box<'sheet'>,
+  about: { readonly straight: boolean; readonly pins: readonly Point<'leaf'>[]; readonly chalk: ChalkMark | null },
+): readonly Item[] {
+  if (!piece.leaf) return []
+  const outline = pieceOutline(flitch, piece)
+  const box = boxAround([...outline, ...piece.roughOnLeaf])
+  const [across, along] = [(max.x - min.x) / boxWidth(box), (max.y - min.y) / boxHeight(box)]
+  const at = (p: Point<'leaf'>): Point<'sheet'> =>
+    point(min.x + (p.x - box.min.x) * across, min.y + (p.y - box.min.y) * along)
+  const rough = boxAround(piece.roughOnLeaf.map(at))
+  return [
+    closedLine('wood', outline.map(at), { pen: 0.3 }),
+    fill('wood', piece.roughOnLeaf.map(at), '#eeeeee'),
+    closedLine('cut', piece.roughOnLeaf.map(at), { pen: 0.5 }),
+    ...numberedEnd(rough),
+    ...(about.straight ? straightCuts(rough, { min, max }) : freeCuts(rough, { min, max })),
+    ...about.pins.flatMap((pin) => pinMark(at(pin))),
+    ...(about.chalk ? chalkSpot(piece, about.chalk, at, rough) : []),
+  ]
+}
+
+/** How far a crosscut runs past the leaf, and the radius of a tag. */
+const PAST = 5
+const TAG = 2.6
+
+function straightCuts(rough: Box<'sheet'>, { min, max }: Box<'sheet'>): readonly Item[] {
+  const dash = { dash: [3, 1.5], pen: 0.3 }
+  const across = (y: number, tag: string) => [
+    line('cut', [point(min.x - PAST, y), point(max.x + PAST, y)], dash),
+    ...tagAt(point(max.x + PAST + TAG, y), tag),
+  ]
+  const quarter = rough.min.y + (rough.max.y - rough.min.y) * 0.25
+  return [
+    ...across(rough.min.y, '1'),
+    ...across(rough.max.y, '2'),
+    ...tagAt(point(rough.min.x, quarter), '3'),
+    ...tagAt(point(rough.max.x, quarter), '4'),
+  ]
+}
+
+const freeCuts = (rough: Box<'sheet'>, { min, max }: Box<'sheet'>): readonly Item[] =>
+  (['1', '2'] as const).flatMap((tag) => {
+    const y = tag === '1' ? rough.min.y : rough.max.y
+    return [
+      line('mark', [point(min.x - PAST, y), point(max.x + PAST, y)], { dash: [1, 1.5], pen: 0.2 }),
+      ...tagAt(point(max.x + PAST + TAG, y), tag),
+    ]
+  })
+
+function tagAt(at: Point<'sheet'>, words: string): readonly Item[] {
+  const ring = Array.from({ length: 20 }, (_, i) => {
+    const angle = (i * Math.PI) / 10
+    return point<'sheet'>(at.x + Math.cos(angle) * TAG, at.y + Math.sin(angle) * TAG)
+  })
+  return [
+    fill('mark', ring, '#ffffff'),
+    circle('mark', at, TAG, { pen: 0.3 }),
+    text(point(at.x, at.y + (4 * CAP_HEIGHT) / 2), words, { size: 4, weight: 'bold', anchor: 'middle' }),
+  ]
+}
+
+const numberedEnd = ({ min, max }: Box<'sheet'>): readonly Item[] => {
+  const [x, y] = [(min.x + max.x) / 2, (min.y + max.y) / 2]
+  return arrow('mark', point(x, y + 9), point(x, y - 9), { head: 5, pen: 0.6 })
+}
+
+const pinMark = (at: Point<'sheet'>): readonly Item[] => [
+  circle('mark', at, 1.5, { pen: 0.4 }),
+  ...crossMark('mark', at, 5, { pen: 0.25 }),
+]
+
+/** A wavy stroke of chalk where the mark goes, at the inside of the edge. */
+function chalkSpot(
+  { cell, place }: Piece,
+  { edge, at: side }: ChalkMark,
+  at: (p: Point<'leaf'>) => Point<'sheet'>,
+  rough: Box<'sheet'>,
+): readonly Item[] {
+  const origin = originOnLeaf(place)
+  const onSheet = (p: Point<'window'>) => at(add(point<'leaf'>(p.x, p.y), origin))
+  const [from, to] = [onSheet(between(edge.a, edge.b, 0.3)), onSheet(between(edge.a, edge.b, 0.7))]
+  const isEnd = side === 'numbered end' || side === 'far end'
+  const inward = isEnd
+    ? point<'sheet'>(0, side === 'numbered end' ? 2 : -2)
+    : point<'sheet'>(side === 'left edge' ? 2 : -2, 0)
+  const wave = Array.from({ length: 13 }, (_, i) => {
+    const p = between(from, to, i / 12)
+    const out = i % 2 === 0 ? 0.6 : -0.6
+    return point<'sheet'>(p.x + inward.x + (isEnd ? 0 : out), p.y + inward.y + (isEnd ? out : 0))
+  })
+  return cell.face.ring.length > 0 && boxWidth(rough) > 6 ? [line('mark', wave, { pen: 0.6 })] : []
+}
