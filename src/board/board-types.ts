@@ -187,6 +187,8 @@ export interface LeafScene {
 }
 
 export interface LeafWindow {
+  /** The piece has been cut, and is fixed. */
+  readonly cut: boolean
   /** Where it is really cut: of a made-up leaf the parts that are cut from this leaf. */
   readonly rough: Region<'leaf'>
   readonly finished: Region<'leaf'>
@@ -204,6 +206,8 @@ export interface TakenPiece {
   /** Name of the part, and of the cell where one part takes several pieces of the leaf. */
   readonly name: string
   readonly ring: Ring<'leaf'>
+  /** It has been cut out already. */
+  readonly cut: boolean
 }
 
 // ---------------------------------------------------------------------------------------------------- the flitch

@@ -7,6 +7,7 @@ import { writeJob } from '../core/job/write-job'
 import { ok, refused, type Result } from '../core/result'
 import { drawFace } from '../core/sheets/draw-face'
 import { drawCuttingFile, nothingToCut } from '../core/sheets/draw-cutting-file'
+import { jobRests } from '../core/ledger/offcuts'
 import { partSheets } from '../core/sheets/part-sheets'
 import { ON_THE_LINE } from '../core/templates/cutting-tool'
 import { documentId } from '../documents/document-id'
@@ -19,6 +20,7 @@ import { writeSvg } from '../documents/svg/write-svg'
 import { rememberingAnswers } from '../store/memory'
 import type { Wanted } from './arguments'
 import { fileNames } from './file-names'
+import { summariseLedger } from './summary-ledger'
 import { summarisePart } from './summary'
 import { wantedSheets, type WantedSheets } from './wanted-sheets'
 import type { MadeFile } from './write-files'
@@ -32,9 +34,10 @@ const CREATED = new Date(Date.UTC(2000, 0, 1))
  */
 export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readonly MadeFile[], string>> {
   const fonts = readFonts()
-  const faces = derive(job, rememberingAnswers()).parts
+  const answers = rememberingAnswers()
+  const faces = derive(job, answers).parts
   const names = fileNames(faces.map(({ part }) => part.name))
-  const sets = faces.map((face) => partSheets(face, job.unit))
+  const sets = faces.map((face) => partSheets(face, job.unit, jobRests(faces, job.shop, answers, face)))
   const titles = sets.flatMap(({ sheets }) => sheets.map(({ title }) => title))
   const only = wantedSheets(wanted.only, names, titles)
   if (!only.ok) return only
@@ -47,7 +50,9 @@ export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readon
     files.push(...made.value.files)
     parts.push(made.value.summary)
   }
-  return ok([...files, { name: 'summary.json', content: `${JSON.stringify({ unit: 'mm', parts }, null, 1)}\n` }])
+  const ledger = summariseLedger(faces, jobRests(faces, job.shop, answers), job.unit)
+  const summary = { unit: 'mm', parts, ...ledger }
+  return ok([...files, { name: 'summary.json', content: `${JSON.stringify(summary, null, 1)}\n` }])
 }
 
 /** What is needed for the files of one part. */

@@ -4,6 +4,7 @@ import type { Next } from '../core/commands/change-within'
 import { holdCuts } from '../core/commands/hold-cuts'
 import { derive, type DerivedPart } from '../core/derive'
 import type { Question, QuestionKind } from '../core/fit/questions'
+import { jobRests, type LeafRest } from '../core/ledger/offcuts'
 import type { FlitchId, PartId } from '../core/ids'
 import type { Job, Part } from '../core/job/job'
 import type { Flitch } from '../core/leaves/flitch'
@@ -70,6 +71,11 @@ export class Workshop {
 
   flitchOf(id: FlitchId): Flitch | null {
     return this.job.flitches.find((flitch) => flitch.id === id) ?? null
+  }
+
+  /** What is left of the leaves of a face; none until all parts have been looked at, for what others take is not left. */
+  restsOf(face: DerivedPart): readonly LeafRest[] {
+    return this.#isWhole ? jobRests(this.derived.parts, this.job.shop, this.#answers, face) : []
   }
 
   /** A question about a face as it is decided now. */

@@ -57,6 +57,7 @@ function leafWindow(part: DerivedPart, piece: Piece): LeafWindow {
   const inside = Object.values(room).some((way: number) => way > 0)
   const band = transformRegion(translation<'leaf'>(shift.x, shift.y), knownReach(part.play.region, piece))
   return {
+    cut: piece.cut,
     rough: cutFromLeaf(piece, [[piece.roughOnLeaf]]),
     finished: cutFromLeaf(piece, [[piece.windowOnLeaf]]),
     origin: placeOnLeaf(piece, originOnLeaf(piece.place)),
@@ -104,8 +105,9 @@ export function takenFrom(
     .flatMap(({ piece, rough }) =>
       rough.map(([ring]) => ({
         part: other.part.id,
-        name: pieces > 1 ? `${other.part.name}, ${piece.cell.id}` : other.part.name,
+        name: `${other.part.name}${pieces > 1 ? `, ${piece.cell.id}` : ''}${piece.cut ? ' (cut)' : ''}`,
         ring,
+        cut: piece.cut,
       })),
     )
 }
@@ -113,7 +115,7 @@ export function takenFrom(
 function leafLabel({ part }: DerivedPart, number: number, window: LeafWindow | null, unit: LengthUnit): string {
   if (!window) return `Leaf ${number}, no piece of ${part.name} lies on it.`
   const place = showLength(window.origin.y, unit, 'place')
-  return `Leaf ${number} with the window of ${part.name}, ${place} from the numbered end. ${roomWords(window.room, unit)}`
+  return `Leaf ${number} with the window of ${part.name}, ${place} from the numbered end.${window.cut ? ' It is cut and fixed.' : ''} ${roomWords(window.room, unit)}`
 }
 
 const roomWords = (room: Room, unit: LengthUnit): string => {

@@ -65,10 +65,10 @@ const CUT_STROKES: readonly (readonly [number, string, number[]])[] = [
   [1.75, '#ffd98a', [10, 4, 2, 4]],
 ]
 
-/** A piece that another part takes: hatched. */
+/** A piece that another part takes: hatched; one that has been cut out: paler, and hatched both ways. */
 export function paintTaken(
   ctx: CanvasRenderingContext2D,
-  { ring }: TakenPiece,
+  { ring, cut }: TakenPiece,
   view: View,
   colours: BoardColours,
 ): void {
@@ -77,7 +77,7 @@ export function paintTaken(
   ctx.save()
   ctx.beginPath()
   traceRing(ctx, toScreen, ring)
-  ctx.globalAlpha = 0.34
+  ctx.globalAlpha = cut ? 0.72 : 0.34
   ctx.fillStyle = colours.sheet
   ctx.fill()
   ctx.globalAlpha = 0.85
@@ -88,6 +88,7 @@ export function paintTaken(
   ctx.globalAlpha = 0.4
   ctx.lineWidth = 1
   hatch(ctx, box, 10)
+  if (cut) hatch(ctx, box, 10, -1)
   ctx.restore()
 }
 
@@ -154,6 +155,8 @@ export function paintNumber(
   ctx.fill()
 }
 
+const CUT = 'cut, fixed'
+
 /** The band the window may reach, the window in it, and the room in four numbers. */
 export function paintWindow(
   ctx: CanvasRenderingContext2D,
@@ -192,7 +195,11 @@ export function paintWindow(
   ctx.strokeStyle = '#ffffff'
   ctx.stroke()
   if (!window.inside) paintOutside(ctx, window, view, colours)
-  paintHandle(ctx, transformPoint(toScreen, window.origin), colours)
+  const origin = transformPoint(toScreen, window.origin)
+  if (window.cut) {
+    const plate = { ...origin, width: plateWidth(CUT, colours, true), height: 21 }
+    drawPlate(ctx, CUT, plate, colours, true)
+  } else paintHandle(ctx, origin, colours)
   for (const { text, plate } of room) drawPlate(ctx, text, plate, colours, true)
 }
 

@@ -1,10 +1,12 @@
 import type { PageSize, SheetSet } from '../drawing/sheet-set'
+import type { LeafRest } from '../ledger/offcuts'
 import { windowTemplates } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
 import { drawMakeUps } from './draw-make-up'
 import { cuttingOf } from '../templates/packets'
 import { drawLeafCards } from './draw-leaf-cards'
 import { drawLeafPlaces } from './draw-leaf-places'
+import { drawOffcuts } from './draw-offcuts'
 import { drawPacketCard } from './draw-packet-card'
 import { drawRepairs } from './draw-repairs'
 import { drawSeamMap } from './draw-seam-map'
@@ -12,7 +14,7 @@ import { drawWindowTemplate } from './draw-window-template'
 import type { JudgedFace } from './judged-face'
 
 /** What is printed to cut one part: the seam map, where to cut on each leaf, and a full-scale template for each shape. */
-export function partSheets(face: JudgedFace, unit: LengthUnit): SheetSet {
+export function partSheets(face: JudgedFace, unit: LengthUnit, rests: readonly LeafRest[] = []): SheetSet {
   return {
     title: face.part.name,
     sheets: [
@@ -23,6 +25,7 @@ export function partSheets(face: JudgedFace, unit: LengthUnit): SheetSet {
       { kind: 'page', title: 'Where to cut', draw: (page) => drawLeafPlaces(face, unit, page) },
       ...cards(face, unit),
       ...repairSheet(face, unit),
+      ...offcutSheet(face, rests, unit),
       ...windowTemplates(face).map((template) => ({
         kind: 'full scale' as const,
         title: `Template ${template.name}`,
@@ -59,3 +62,9 @@ function cards(face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] {
       : []),
   ]
 }
+
+/** Only where it has been found what is left. */
+const offcutSheet = (face: JudgedFace, rests: readonly LeafRest[], unit: LengthUnit): SheetSet['sheets'] =>
+  rests.length > 0
+    ? [{ kind: 'page', title: 'Left over', draw: (page) => drawOffcuts(face.part.name, rests, unit, page) }]
+    : []

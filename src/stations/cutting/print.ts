@@ -4,6 +4,7 @@ import type { DerivedPart } from '../../core/derive'
 import type { Job } from '../../core/job/job'
 import { writeJob } from '../../core/job/write-job'
 import { ok, refused, type Result } from '../../core/result'
+import type { LeafRest } from '../../core/ledger/offcuts'
 import { partSheets } from '../../core/sheets/part-sheets'
 import { documentId } from '../../documents/document-id'
 import type { PdfDocument, PdfFonts, PdfPage } from '../../documents/pdf/pdf-document'
@@ -12,8 +13,13 @@ import { sheetPages } from '../../documents/pdf/sheet-document'
 import { sheetRefusal } from '../../documents/pdf/sheet-refusal'
 
 /** The pages of a part's sheets as they are printed, or why there are none. */
-export function pagesOf(face: DerivedPart, job: Job, printing: Printing): Result<readonly PdfPage[], string> {
-  const laidOut = sheetPages(partSheets(face, job.unit), printing)
+export function pagesOf(
+  face: DerivedPart,
+  job: Job,
+  printing: Printing,
+  rests: readonly LeafRest[] = [],
+): Result<readonly PdfPage[], string> {
+  const laidOut = sheetPages(partSheets(face, job.unit, rests), printing)
   return laidOut.ok ? ok(laidOut.value.pages) : refused(sheetRefusal(laidOut.reason, printing.paper.name))
 }
 
