@@ -100,6 +100,14 @@ export interface FaceScene {
   readonly finished: Box<'panel'>
   readonly core: Box<'panel'>
   readonly sheet: Box<'panel'>
+  /** What they are cut to, each within its box. */
+  readonly outlines: {
+    readonly finished: { readonly ring: Ring<'panel'> }
+    readonly core: { readonly ring: Ring<'panel'> }
+    readonly sheet: { readonly ring: Ring<'panel'> }
+  }
+  /** Where seams round a centre meet. */
+  readonly centre: Point<'panel'>
   readonly cells: readonly FaceCell[]
   readonly seams: readonly FaceSeam[]
   /** Finished columns from left to right, for the chain of dimensions. */
@@ -294,6 +302,8 @@ export interface PartFace {
   readonly lying: boolean
   readonly finished: Box<'panel'>
   readonly sheet: Box<'panel'>
+  /** The finished panel, within its box. */
+  readonly outline: Ring<'panel'>
   readonly cells: readonly FaceCell[]
   readonly seams: readonly FaceSeam[]
   /** A word under the name, such as `show` or `hidden`. */

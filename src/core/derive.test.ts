@@ -38,6 +38,7 @@ const part: Part = {
   name: 'Door',
   width: 600,
   length: 720,
+  outline: { shape: 'rectangle' },
   showClass: 'show',
   core: { top: 0, right: 0, bottom: 0, left: 0 },
   overhang: { top: 10, right: 10, bottom: 10, left: 10 },

@@ -1,4 +1,7 @@
 import fc from 'fast-check'
+import type { PanelOutline } from '../../src/core/geometry/panel-outline'
+import { partTrouble } from '../../src/core/job/check-part'
+import { fittedPart } from '../../src/core/job/fitted-part'
 import type { Job, Part } from '../../src/core/job/job'
 import type { MakeUp } from '../../src/core/job/make-up'
 import type { Point } from '../../src/core/geometry/point'
@@ -182,6 +185,7 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
     pattern: fc.constant('radial' as const),
     match,
     firstSeam: between(-360, 360),
+    centre: fc.oneof(fc.constant({ x: 0, y: 0 }), fc.record({ x: between(-300, 300), y: between(-300, 300) })),
     laying: fc.constantFrom('by spine' as const, 'clockwise' as const, 'anticlockwise' as const),
     numberedEnds,
   }),
@@ -226,12 +230,34 @@ export const anyMakeUp: fc.Arbitrary<MakeUp> = fc.oneof(
   }),
 )
 
+const anyOutline: fc.Arbitrary<PanelOutline> = fc.oneof(
+  fc.constantFrom<PanelOutline>({ shape: 'rectangle' }, { shape: 'circle' }, { shape: 'ellipse' }),
+  fc.record({ shape: fc.constant('polygon' as const), sides: fc.integer({ min: 3, max: 64 }) }),
+  fc.record({ shape: fc.constant('arch top' as const), rise: between(0.1, 4_000) }),
+  fc.array(between(20, 900), { minLength: 3, maxLength: 20 }).map((radii) => ({
+    shape: 'drawn' as const,
+    corners: radii.map((r, i) => ({
+      at: {
+        x: r * Math.cos((2 * Math.PI * i) / radii.length),
+        y: r * Math.sin((2 * Math.PI * i) / radii.length),
+      },
+      bulge: i === 0 ? 0.125 : 0,
+    })),
+  })),
+)
+
 const anyPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
+  anyPlainPart(id, flitches)
+    .map((part) => fittedPart(part, 'width'))
+    .filter((part) => partTrouble(part, '') === null)
+
+const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
   fc.record({
     id: fc.constant(id),
     name: text,
     width: between(1.5, 9_000),
     length: between(1.5, 9_000),
+    outline: anyOutline,
     showClass: fc.constantFrom('show', 'now and then', 'hidden'),
     core: edges(-0.7, 20),
     overhang: edges(0, 40),

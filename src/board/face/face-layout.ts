@@ -88,16 +88,20 @@ export function layOutFace(scene: FaceScene, view: View, tagHeight: number): Fac
 function placeLetters(scene: FaceScene, view: View): { placed: readonly PlacedLetter[]; rows: number } {
   const toScreen = viewTransform<'panel'>(view)
   const sheet = boxOnScreen(view, scene.sheet)
-  const centre = transformPoint(toScreen, point<'panel'>(0, 0))
+  const centre = transformPoint(toScreen, scene.centre)
+  const isPlain = scene.outlines.sheet.ring.length === 4
   const feet = scene.seams.map((seam) => {
     const ends = [transformPoint(toScreen, seam.edge.a), transformPoint(toScreen, seam.edge.b)]
     const out = seam.round ? ends.sort((p, q) => far(q, centre) - far(p, centre))[0]! : ends.sort(headFirst)[0]!
-    return { seam, foot: out }
+    const other = ends.find((end) => end !== out)!
+    return { seam, foot: out, other }
   })
-  const away = (foot: Point<'screen'>, round: boolean): Point<'screen'> => {
-    if (round) {
-      const length = Math.max(1, far(foot, centre))
-      return point((foot.x - centre.x) / length, (foot.y - centre.y) / length)
+  const away = (foot: Point<'screen'>, other: Point<'screen'>, round: boolean): Point<'screen'> => {
+    // on along the seam where the edge of the sheet may run any way
+    if (round || !isPlain) {
+      const from = round ? centre : other
+      const length = Math.max(1, far(foot, from))
+      return point((foot.x - from.x) / length, (foot.y - from.y) / length)
     }
     const gaps = [foot.x - sheet.min.x, foot.y - sheet.min.y, sheet.max.x - foot.x, sheet.max.y - foot.y].map(Math.abs)
     const nearest = gaps.indexOf(Math.min(...gaps))
@@ -105,14 +109,14 @@ function placeLetters(scene: FaceScene, view: View): { placed: readonly PlacedLe
   }
   const placed: PlacedLetter[] = []
   let rows = 1
-  for (const { seam, foot } of feet) {
-    const { x, y } = away(foot, seam.round)
+  for (const { seam, foot, other } of feet) {
+    const { x, y } = away(foot, other, seam.round)
     let row = 0
     const at = () => {
       const off = (seam.round ? LETTERS_OFF - 6 : LETTERS_OFF) + row * LETTER_STEP
       return { x: foot.x + x * off, y: foot.y + y * off }
     }
-    while (row < 3 && placed.some((other) => Math.hypot(other.x - at().x, other.y - at().y) < LETTER_STEP - 2)) row++
+    while (row < 3 && placed.some((letter) => Math.hypot(letter.x - at().x, letter.y - at().y) < LETTER_STEP - 2)) row++
     // more seams than three rows can hold: only every so many are lettered on the drawing, the list has them all
     if (row === 3) continue
     rows = Math.max(rows, row + 1)
@@ -204,7 +208,7 @@ function placeOffsets(scene: FaceScene, letters: readonly PlacedLetter[], view: 
     const width = textWidth(text, { font: scene.colours.font, size: SMALL })
     const plate = scene.lying
       ? { x: sheet.max.x + 8 + width / 2, y: at.y, width, height: 15, text }
-      : { x: at.x, y: sheet.max.y + 14, width, height: 15, text }
+      : { x: at.x, y: (scene.outlines.sheet.ring.length === 4 ? sheet.max.y : at.y) + 14, width, height: 15, text }
     if (!placed.some((other) => overlap(plate, other, 4))) placed.push(plate)
   }
   return placed

@@ -6,6 +6,7 @@ import { boxAround, boxCentre, type Box } from '../../core/geometry/box'
 import { between, point, type Point } from '../../core/geometry/point'
 import { ringCovers } from '../../core/geometry/polygon'
 import { transformPoint } from '../../core/geometry/transform'
+import { centreOfRecipe } from '../../core/patterns/recipe-centre'
 import { findLeaf, leafOutline, placeInSequence } from '../../core/leaves/bundle'
 import type { Flitch } from '../../core/leaves/flitch'
 import type { Leaf } from '../../core/leaves/leaf'
@@ -43,6 +44,7 @@ export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceSce
     unit,
     colours,
     ...part.sizes,
+    centre: centreOfRecipe(part.part.recipe),
     cells: faceCells(part, options.pictures),
     seams: faceSeams(part),
     columns: part.plan.columns ?? [],

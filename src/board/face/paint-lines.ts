@@ -1,5 +1,6 @@
-import { boxRing, type Box } from '../../core/geometry/box'
+import type { Box } from '../../core/geometry/box'
 import { point } from '../../core/geometry/point'
+import type { Ring } from '../../core/geometry/polygon'
 import { transformPoint } from '../../core/geometry/transform'
 import type { FaceScene } from '../board-types'
 import { strokeLine, traceRing } from '../paint/paths'
@@ -12,9 +13,9 @@ export function paintLines(ctx: CanvasRenderingContext2D, scene: FaceScene, layo
   const toScreen = viewTransform<'panel'>(view)
   veilOverhang(ctx, scene, view)
   paintSeamLines(ctx, scene.seams, toScreen)
-  outline(ctx, view, scene.sheet, { dash: [6, 4], width: 1, colour: scene.colours.inkSoft, soft: true })
+  outline(ctx, view, scene.outlines.sheet.ring, { dash: [6, 4], width: 1, colour: scene.colours.inkSoft, soft: true })
   if (differs(scene.core, scene.finished) && differs(scene.core, scene.sheet))
-    outline(ctx, view, scene.core, { dash: [2, 3], width: 1.25, colour: '#fff8ea', soft: true })
+    outline(ctx, view, scene.outlines.core.ring, { dash: [2, 3], width: 1.25, colour: '#fff8ea', soft: true })
   finishedOutline(ctx, scene, view)
   centreLines(ctx, scene, layout, view)
   selectedCell(ctx, scene, view)
@@ -33,8 +34,8 @@ const differs = (p: Box<'panel'>, q: Box<'panel'>): boolean =>
 function veilOverhang(ctx: CanvasRenderingContext2D, scene: FaceScene, view: View): void {
   const toScreen = viewTransform<'panel'>(view)
   ctx.beginPath()
-  traceRing(ctx, toScreen, boxRing(scene.sheet))
-  traceRing(ctx, toScreen, boxRing(scene.finished))
+  traceRing(ctx, toScreen, scene.outlines.sheet.ring)
+  traceRing(ctx, toScreen, scene.outlines.finished.ring)
   ctx.globalAlpha = 0.42
   ctx.fillStyle = scene.colours.ground
   ctx.fill('evenodd')
@@ -49,9 +50,9 @@ interface LineLook {
   readonly soft: boolean
 }
 
-function outline(ctx: CanvasRenderingContext2D, view: View, box: Box<'panel'>, look: LineLook): void {
+function outline(ctx: CanvasRenderingContext2D, view: View, ring: Ring<'panel'>, look: LineLook): void {
   ctx.beginPath()
-  traceRing(ctx, viewTransform<'panel'>(view), boxRing(box))
+  traceRing(ctx, viewTransform<'panel'>(view), ring)
   if (look.soft) {
     ctx.lineWidth = look.width + 1.5
     ctx.strokeStyle = 'rgb(20 12 4 / 0.28)'
@@ -65,9 +66,9 @@ function outline(ctx: CanvasRenderingContext2D, view: View, box: Box<'panel'>, l
 }
 
 /** The edge of the finished panel: strong on dark wood and on light. */
-function finishedOutline(ctx: CanvasRenderingContext2D, { finished }: FaceScene, view: View): void {
+function finishedOutline(ctx: CanvasRenderingContext2D, { outlines }: FaceScene, view: View): void {
   ctx.beginPath()
-  traceRing(ctx, viewTransform<'panel'>(view), boxRing(finished))
+  traceRing(ctx, viewTransform<'panel'>(view), outlines.finished.ring)
   ctx.lineJoin = 'miter'
   ctx.lineWidth = 3.5
   ctx.strokeStyle = 'rgb(20 12 4 / 0.55)'

@@ -1,4 +1,3 @@
-import { boxRing } from '../../core/geometry/box'
 import { point } from '../../core/geometry/point'
 import { ringCentroid } from '../../core/geometry/pole'
 import { ringCovers } from '../../core/geometry/polygon'
@@ -24,13 +23,13 @@ export function paintPart(
   const toScreen = viewTransform<'panel'>(view)
   ctx.save()
   ctx.beginPath()
-  traceRing(ctx, toScreen, boxRing(part.finished))
+  traceRing(ctx, toScreen, part.outline)
   ctx.clip()
   for (const cell of part.cells) paintCell(ctx, cell, toScreen, colours)
   paintSeamLines(ctx, part.seams, toScreen, true)
   ctx.restore()
   ctx.beginPath()
-  traceRing(ctx, toScreen, boxRing(part.finished))
+  traceRing(ctx, toScreen, part.outline)
   if (selected) {
     ctx.lineWidth = 6
     ctx.strokeStyle = colours.act

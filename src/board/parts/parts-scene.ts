@@ -32,6 +32,7 @@ export function partsScene(parts: readonly DerivedPart[], options: PartsSceneOpt
       lying: derived.part.lying,
       finished: derived.sizes.finished,
       sheet: derived.sizes.sheet,
+      outline: derived.sizes.outlines.finished.ring,
       cells: faceCells(derived, options.pictures),
       seams: faceSeams(derived),
       remark: CLASS_WORDS[derived.part.showClass],

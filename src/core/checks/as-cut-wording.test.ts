@@ -1,12 +1,12 @@
 /** [S23] How to lay a sheet is told in the order of doing, with sides named, to half a millimetre. */
 import { describe, expect, it } from 'vitest'
-import type { ThreeSizes } from '../faces/face'
+import type { ThreeBoxes } from '../faces/face'
 import { point } from '../geometry/point'
 import { centreAsCut } from '../seams/as-cut'
 import { asCutSentences } from './as-cut-wording'
 
 const about = (x: number, y: number) => ({ min: point<'panel'>(-x, -y), max: point<'panel'>(x, y) })
-const DOOR: ThreeSizes = { finished: about(186, 280), core: about(186, 280), sheet: about(192, 290) }
+const DOOR: ThreeBoxes = { finished: about(186, 280), core: about(186, 280), sheet: about(192, 290) }
 const LIMITS = { leastOverhang: 5, offCentre: 0.5 }
 
 function told(top: readonly [number, number], bottom: readonly [number, number], unit: 'mm' | 'in' = 'mm') {

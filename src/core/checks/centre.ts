@@ -1,5 +1,6 @@
 import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
+import { centreOfRecipe } from '../patterns/recipe-centre'
 import type { StripRecipe } from '../patterns/recipe'
 import type { Centre } from '../seams/centring'
 import type { SeamReport } from '../seams/seam-report'
@@ -86,7 +87,10 @@ function leafOnCentre(face: LaidFace, shop: Shop): readonly Finding[] {
 
 function crossingCentre(face: LaidFace, { x, y }: Centre, shop: Shop): readonly Finding[] {
   if (x === null || y === null) return []
-  return [offCentre(face, { on: 'face' }, Math.hypot(x, y), shop, { what: 'crossing' })]
+  const wanted = centreOfRecipe(face.part.recipe)
+  const isMoved = wanted.x !== 0 || wanted.y !== 0
+  const off = Math.hypot(x - wanted.x, y - wanted.y)
+  return [offCentre(face, { on: 'face' }, off, shop, { what: isMoved ? 'moved crossing' : 'crossing' })]
 }
 
 function offCentre(face: LaidFace, place: Finding['place'], off: number, shop: Shop, about: Finding['about']): Finding {

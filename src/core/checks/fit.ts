@@ -5,7 +5,7 @@ import type { LaidFace, Piece } from '../fit/lay-face'
 import type { Side } from '../geometry/box'
 import { boxAround, boxesOverlap, regionBox } from '../geometry/box'
 import { intersect } from '../geometry/clip'
-import { convexOverlapArea } from '../geometry/convex'
+import { overlapArea } from '../geometry/overlap'
 import { nearestInside } from '../geometry/pole'
 import { distance, point, subtract } from '../geometry/point'
 import { regionArea, transformRegion, type Region } from '../geometry/polygon'
@@ -75,8 +75,7 @@ function isHit(piece: Piece, part: PiecePart, defect: Defect, shop: Shop): boole
   return area.some(
     ([ring]) =>
       boxesOverlap(boxAround(piece.roughOnLeaf), boxAround(ring)) &&
-      // areas are not convex as a rule: the overlap with the rough piece is cut out of the area, not the other way round
-      convexOverlapArea(ring, piece.roughOnLeaf) > 0.5,
+      overlapArea(ring, piece.roughOnLeaf) > 0.5,
   )
 }
 

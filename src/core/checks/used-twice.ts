@@ -1,7 +1,7 @@
 import type { Finding } from '../finding'
 import { boxesOverlap, regionBox } from '../geometry/box'
 import { intersect } from '../geometry/clip'
-import { convexOverlapArea } from '../geometry/convex'
+import { overlapArea } from '../geometry/overlap'
 import { regionArea } from '../geometry/polygon'
 import type { LaidFace, Piece } from '../fit/lay-face'
 import { pieceParts, type PiecePart } from '../fit/piece-parts'
@@ -55,7 +55,7 @@ function clashes(claims: readonly Claim[]): readonly Finding[] {
 
 function sharedArea(one: Claim, other: Claim): number {
   if (one.piece.made || other.piece.made) return regionArea(intersect(one.part.rough, other.part.rough))
-  return convexOverlapArea(one.piece.roughOnLeaf, other.piece.roughOnLeaf)
+  return overlapArea(one.piece.roughOnLeaf, other.piece.roughOnLeaf)
 }
 
 const usedTwice = (earlier: Claim, later: Claim, area: number): Finding => ({

@@ -1,6 +1,7 @@
 import type { PartId } from '../ids'
 import { countTrouble, idTrouble } from '../job/check-job'
 import { partTrouble } from '../job/check-part'
+import { fittedPart } from '../job/fitted-part'
 import type { Job, Part } from '../job/job'
 import { inPlace, partInWords } from '../job/place-words'
 import { firstLeafOf, USUAL_ALLOWANCE } from '../job/usual'
@@ -21,8 +22,9 @@ export function addPart(job: Job, part: Part): Next {
 export type PartPatch = Partial<Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp'>>
 
 /**
- * Positions survive a change of size. Another way of jointing brings its usual allowance, unless one is given; another
- * flitch makes positions, chosen leaves, nudges and made-up leaves void, and the first leaf too if it has none of that number.
+ * Positions survive a change of size and outline; the size is made to go with the outline. Another way of jointing
+ * brings its usual allowance, unless one is given; another flitch makes positions, chosen leaves, nudges and made-up
+ * leaves void, and the first leaf too if it has none of that number.
  */
 export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
   return changeWithinPart(job, id, (part) => {
@@ -33,7 +35,8 @@ export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
       jointing !== undefined && jointing !== part.jointing && allowance === undefined
         ? { allowance: USUAL_ALLOWANCE[jointing] }
         : {}
-    const changed = patched(part, { ...patch, ...brought })
+    const decided = patch.length !== undefined && patch.width === undefined ? 'length' : 'width'
+    const changed = fittedPart(patched(part, { ...patch, ...brought }), decided)
     return ok(flitch.id === part.flitch ? changed : facedAnew(changed, flitch))
   })
 }

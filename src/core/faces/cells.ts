@@ -1,23 +1,33 @@
-import { boxRing, type Box, type Side } from '../geometry/box'
-import { depthBehind } from '../geometry/convex'
-import { movedOut } from '../geometry/offset'
-import { between, distance, type Point, type Space } from '../geometry/point'
-import type { Edge, Ring } from '../geometry/polygon'
+import { boxAround, boxCentre, type Side } from '../geometry/box'
+import { movedSimple } from '../geometry/moved-simple'
+import type { Space } from '../geometry/point'
+import type { Curve, Outline } from '../geometry/panel-outline'
+import { ringEdges, type Ring } from '../geometry/polygon'
 import { GRID } from '../geometry/tolerance'
 import { determinant, invert, transformPoint, type Transform } from '../geometry/transform'
 import type { CellId } from '../ids'
 import { present } from '../invariant'
 import type { Joint, Plan, PlannedCell, Turn } from '../patterns/pattern'
+import { cutOff } from './cut-off'
+import { withTrueArcs } from './true-arcs'
 
 /** What an edge of a cell is: a seam, or an outer edge of the taped sheet, trued together with the seams or not. */
-export type EdgeTag =
-  | { readonly kind: 'seam'; readonly joint: Joint }
-  | { readonly kind: 'outer'; readonly side: Side; readonly jointed: boolean }
+export type EdgeTag<S extends Space> =
+  | { readonly kind: 'seam'; readonly joint: Joint; readonly curve: Curve<S> | null }
+  | {
+      readonly kind: 'outer'
+      readonly side: Side
+      readonly jointed: boolean
+      /** Which edge of the panel's outline, counted from 0 round it. */
+      readonly source: number
+      /** What it lies on where it is not straight. */
+      readonly curve: Curve<S> | null
+    }
 
 /** A ring with a tag for each edge: `tags[i]` belongs to the edge from point i to the next. */
 export interface TaggedRing<S extends Space> {
   readonly ring: Ring<S>
-  readonly tags: readonly EdgeTag[]
+  readonly tags: readonly EdgeTag<S>[]
 }
 
 /** One piece of a face: where it lies, how a leaf is laid there, and the piece in leaf orientation. */
@@ -30,71 +40,69 @@ export interface Cell {
   readonly window: TaggedRing<'window'>
 }
 
-/** The cells of a plan, cut out of the taped sheet. A cell that the sheet does not reach is left out. */
-export function cutCells(plan: Plan, sheet: Box<'panel'>): readonly Cell[] {
-  const outer = taggedSheet(sheet, plan)
-  return plan.cells.flatMap((planned) => {
-    const face = cutCell(planned, outer)
-    return face ? [{ ...identityOf(planned), face, window: carriedBack(planned.lay, face) }] : []
-  })
+/**
+ * The cells of a plan, cut out of a sheet. A cell that the sheet does not reach is left out; one that falls in several
+ * parts gives a cell for each, all from the same leaf, named by the place in the pattern and `.2`, `.3` … from left to
+ * right and then down.
+ */
+export function cutCells(plan: Plan, sheet: TaggedRing<'panel'>): readonly Cell[] {
+  return plan.cells.flatMap((planned) =>
+    cutCell(planned, sheet).map((face, i) => ({
+      ...identityOf(planned),
+      id: i === 0 ? planned.id : `${planned.id}.${i + 1}`,
+      face,
+      window: carriedBack(planned.lay, face),
+    })),
+  )
 }
 
 const identityOf = ({ id, rank, turn, lay }: PlannedCell) => ({ id, rank, turn, lay })
 
-const SIDES: readonly Side[] = ['top', 'right', 'bottom', 'left']
-
-function taggedSheet(sheet: Box<'panel'>, plan: Plan): TaggedRing<'panel'> {
+/** The taped sheet, its edges tagged; straight ones along the grain may be trued together with the seams. */
+export function taggedSheet({ ring, edges }: Outline<'panel'>, plan: Plan): TaggedRing<'panel'> {
   return {
-    ring: boxRing(sheet),
-    tags: SIDES.map((side) => ({ kind: 'outer', side, jointed: plan.outerJointed.includes(side) })),
+    ring,
+    tags: ringEdges(ring).map(({ a, b }, i) => {
+      const { side, source, curve } = edges[i]!
+      const isSquare = Math.abs(a.x - b.x) < GRID || Math.abs(a.y - b.y) < GRID
+      return { kind: 'outer', side, source, curve, jointed: !curve && isSquare && plan.outerJointed.includes(side) }
+    }),
   }
 }
 
-function cutCell(planned: PlannedCell, sheet: TaggedRing<'panel'>): TaggedRing<'panel'> | null {
-  let left: TaggedRing<'panel'> | null = sheet
-  for (const { edge, joint } of planned.bounds) left = left && cutOff(left, edge, { kind: 'seam', joint })
-  return left
+/** The parts of a sheet within the bounds of a cell. */
+export function cutCell(planned: PlannedCell, sheet: TaggedRing<'panel'>): readonly TaggedRing<'panel'>[] {
+  let left: readonly TaggedRing<'panel'>[] = [sheet]
+  for (const { edge, joint } of planned.bounds)
+    left = left.flatMap((ring) => cutOff(ring, edge, { kind: 'seam', joint, curve: null }))
+  const parts = left.map((part) => withTrueArcs<'panel', EdgeTag<'panel'>>(part))
+  return parts.length > 1 ? parts.sort(byPlace) : parts
 }
 
-/** The part of a convex ring on the inner side of a line, the new edge tagged. null when nothing is left. */
-function cutOff<S extends Space>({ ring, tags }: TaggedRing<S>, edge: Edge<S>, tag: EdgeTag): TaggedRing<S> | null {
-  const depths = ring.map((p) => {
-    const depth = depthBehind(edge, p)
-    return Math.abs(depth) < GRID / 2 ? 0 : depth
-  })
-  const points: Point<S>[] = []
-  const kept: EdgeTag[] = []
-  ring.forEach((p, i) => {
-    const j = (i + 1) % ring.length
-    const [here, there] = [depths[i]!, depths[j]!]
-    const leaves = here >= 0 && there < 0
-    if (here >= 0) {
-      points.push(p)
-      kept.push(here === 0 && there < 0 ? tag : tags[i]!)
-    }
-    if ((here > 0 && there < 0) || (here < 0 && there > 0)) {
-      points.push(between(p, ring[j]!, here / (here - there)))
-      kept.push(leaves ? tag : tags[i]!)
-    }
-  })
-  return tidied(points, kept)
-}
-
-/** Without points that repeat; the edge that had no length goes. */
-function tidied<S extends Space>(points: readonly Point<S>[], tags: readonly EdgeTag[]): TaggedRing<S> | null {
-  const stays = points.map((p, i) => distance(p, points[(i + 1) % points.length]!) > GRID / 2)
-  const ring = points.filter((_, i) => stays[i])
-  return ring.length < 3 ? null : { ring, tags: tags.filter((_, i) => stays[i]) }
+function byPlace(p: TaggedRing<'panel'>, q: TaggedRing<'panel'>): number {
+  const [a, b] = [boxCentre(boxAround(p.ring)), boxCentre(boxAround(q.ring))]
+  return Math.abs(a.x - b.x) > GRID ? a.x - b.x : a.y - b.y
 }
 
 /** The piece in leaf orientation. A mirroring lay turns the ring round, and the tags with it. */
 function carriedBack(lay: Transform<'window', 'panel'>, { ring, tags }: TaggedRing<'panel'>): TaggedRing<'window'> {
   const panelToWindow = invert(lay)
   const points = ring.map((p) => transformPoint(panelToWindow, p))
-  if (determinant(lay) > 0) return { ring: points, tags }
+  const carried = tags.map((tag): EdgeTag<'window'> => ({ ...tag, curve: carriedCurve(panelToWindow, tag.curve) }))
+  if (determinant(lay) > 0) return { ring: points, tags: carried }
   const last = points.length - 1
-  return { ring: points.reverse(), tags: tags.map((_, j) => tags[(last - 1 - j + points.length) % points.length]!) }
+  return {
+    ring: points.reverse(),
+    tags: carried.map((_, j) => carried[(last - 1 - j + points.length) % points.length]!),
+  }
 }
+
+/** Lays are rigid, so an arc keeps its radius. */
+const carriedCurve = (
+  panelToWindow: Transform<'panel', 'window'>,
+  curve: Curve<'panel'> | null,
+): Curve<'window'> | null =>
+  curve?.shape === 'arc' ? { ...curve, centre: transformPoint(panelToWindow, curve.centre) } : curve
 
 /** What edges lose when they are made straight. */
 export interface Allowances {
@@ -105,17 +113,20 @@ export interface Allowances {
 }
 
 /** What one edge loses. Outer ends lose nothing but the overhang, which is in the sheet already. */
-export function edgeAllowance(tag: EdgeTag, { first, later }: Allowances): number {
+export function edgeAllowance<S extends Space>(tag: EdgeTag<S>, { first, later }: Allowances): number {
   if (tag.kind === 'outer') return tag.jointed ? first : 0
   return tag.joint === 'cross' || tag.joint === 'diameter' ? later : first
 }
 
-/** The rough piece, in the frame of the window: each edge moved out by its allowance, corners mitred without limit. */
+/**
+ * The rough piece, in the frame of the window: each edge moved out by its allowance, corners mitred, without limit where
+ * the piece is convex.
+ */
 export const roughWindow = ({ ring, tags }: TaggedRing<'window'>, allowances: Allowances): Ring<'window'> =>
   present(
-    movedOut(
+    movedSimple(
       ring,
       tags.map((tag) => edgeAllowance(tag, allowances)),
     ),
     'a window that vanishes when it is made larger',
-  )
+  ).ring

@@ -1,13 +1,25 @@
-import { boxGrown, type Box, type Edges } from '../geometry/box'
+import { boxAround, boxGrown, type Box, type Edges } from '../geometry/box'
+import { movesOf, panelRing, type Outline } from '../geometry/panel-outline'
 import { point } from '../geometry/point'
+import type { Ring } from '../geometry/polygon'
+import { present } from '../invariant'
 import type { Part } from '../job/job'
 import type { Sizes } from '../patterns/pattern'
 
-/** The three sizes of a part, about the centre of the finished panel. */
-export interface ThreeSizes {
+/** The three sizes of a part, about the centre of the finished panel: the boxes round them. */
+export interface ThreeBoxes {
   readonly finished: Box<'panel'>
   readonly core: Box<'panel'>
   readonly sheet: Box<'panel'>
+}
+
+export interface ThreeSizes extends ThreeBoxes {
+  /** What they are cut to; the boxes are those round them, taken on the true curve. */
+  readonly outlines: {
+    readonly finished: Outline<'panel'>
+    readonly core: Outline<'panel'>
+    readonly sheet: Outline<'panel'>
+  }
 }
 
 export function threeSizes(part: Part): ThreeSizes {
@@ -15,16 +27,46 @@ export function threeSizes(part: Part): ThreeSizes {
     min: point<'panel'>(-part.width / 2, -part.length / 2),
     max: point<'panel'>(part.width / 2, part.length / 2),
   }
-  const core = boxGrown(finished, part.core)
-  return { finished, core, sheet: boxGrown(core, part.overhang) }
+  const { core, overhang } = { core: movesOf(part.outline, part.core), overhang: movesOf(part.outline, part.overhang) }
+  const outlines = {
+    finished: outlineOf(part, NONE),
+    core: outlineOf(part, core),
+    sheet: outlineOf(part, addedEdges(core, overhang)),
+  }
+  return {
+    finished,
+    core: boxOf(part, outlines.core.ring, boxGrown(finished, core)),
+    sheet: boxOf(part, outlines.sheet.ring, boxGrown(boxGrown(finished, core), overhang)),
+    outlines,
+  }
 }
 
-/** What a pattern is told. */
-export const patternSizes = ({ width, length, core, overhang }: Part): Sizes => ({
-  width,
-  length,
-  beyond: addedEdges(core, overhang),
-})
+const NONE: Edges = { top: 0, right: 0, bottom: 0, left: 0 }
+
+const outlineOf = (part: Part, by: Edges): Outline<'panel'> =>
+  present(panelRing(part.outline, part, by), 'a panel of which nothing is left')
+
+/** Straight shapes have corners to go by, which stand out farther than the edges are moved. */
+function boxOf({ outline: { shape } }: Part, ring: Ring<'panel'>, plain: Box<'panel'>): Box<'panel'> {
+  return shape === 'polygon' || shape === 'drawn' || shape === 'arch top' ? boxAround(ring) : plain
+}
+
+/** What a pattern is told: the finished panel's box, and how far the sheet stands out beyond it. */
+export function patternSizes(part: Part): Sizes {
+  const { width, length, core, overhang } = part
+  if (part.outline.shape === 'rectangle') return { width, length, beyond: addedEdges(core, overhang) }
+  const { finished, sheet } = threeSizes(part)
+  return {
+    width,
+    length,
+    beyond: {
+      top: finished.min.y - sheet.min.y,
+      right: sheet.max.x - finished.max.x,
+      bottom: sheet.max.y - finished.max.y,
+      left: finished.min.x - sheet.min.x,
+    },
+  }
+}
 
 const addedEdges = (a: Edges, b: Edges): Edges => ({
   top: a.top + b.top,

@@ -23,7 +23,7 @@ const NEGLIGIBLE = 0.5
 const LEAST = 0.02
 
 /**
- * The lacks of a convex rough piece where it lies on its leaf, at most one for each side, measured along the grain and
+ * The lacks of a rough piece where it lies on its leaf, at most one for each side, measured along the grain and
  * across it. First what lies wholly beyond the wood at each side is taken off; each part that is still missing counts for
  * the side at which least wood would be given up for it. Empty when the piece fits.
  */

@@ -3,7 +3,7 @@ import { add, point, type Point } from '../geometry/point'
 import type { Region, Ring } from '../geometry/polygon'
 import type { Transform } from '../geometry/transform'
 import { patternSizes, threeSizes, type ThreeSizes } from '../faces/face'
-import { cutCells, roughWindow, type Cell } from '../faces/cells'
+import { cutCells, roughWindow, taggedSheet, type Cell } from '../faces/cells'
 import type { Part } from '../job/job'
 import { WHOLE_RUN } from '../job/make-up'
 import { findCut, type PieceRef } from '../leaves/done-cuts'
@@ -149,7 +149,7 @@ interface Seed {
 }
 
 function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typeof woodOf>): readonly Seed[] {
-  const cells = cutCells(plan, threeSizes(part).sheet)
+  const cells = cutCells(plan, taggedSheet(threeSizes(part).outlines.sheet, plan))
   const run = runOfLeaves(flitch, part.recipe.firstLeaf, plan.cells.length)
   return cells.map((cell) => {
     const chosen = part.chosen[cell.id]

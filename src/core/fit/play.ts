@@ -1,7 +1,7 @@
 import { boxAround, boxCentre, boxHeight } from '../geometry/box'
 import { intersect, intersectAll } from '../geometry/clip'
 import { innerFit, innerFitExact } from '../geometry/inner-fit'
-import { movedOut } from '../geometry/offset'
+import { movedSimple } from '../geometry/moved-simple'
 import { farthestInside } from '../geometry/pole'
 import { point, type Point } from '../geometry/point'
 import { polygonArea, transformRegion, type Region, type Ring } from '../geometry/polygon'
@@ -11,7 +11,7 @@ import { withoutMemory, type Answers } from './answers'
 import { onLeaf } from './placement'
 
 /**
- * Input: for each piece of a run its rough window (convex, about the window's origin), the usable area of its leaf and
+ * Input: for each piece of a run its rough window (a simple ring about the window's origin), the usable area of its leaf and
  * by how much this leaf's window is shifted against the others (drift + nudge). Output: every position of the window's
  * origin for which all rough pieces lie in their usable areas. Tolerance: the grid; a fit without any play is found to
  * `EXACT_FIT` and said to be exact. Failure: an empty region.
@@ -33,11 +33,11 @@ export function findPlay(groups: readonly Group[]): Play {
   const roomy = playOfGroups(groups)
   if (roomy.region.length > 0) return roomy
   const reduced = groups.flatMap(({ rough, usable }) => {
-    const smaller = movedOut(
+    const smaller = movedSimple(
       rough,
       rough.map(() => -EXACT_FIT),
     )
-    return smaller ? [{ rough: smaller, usable }] : []
+    return smaller ? [{ rough: smaller.ring, usable }] : []
   })
   if (reduced.length < groups.length) return { region: [], exact: false }
   const region = intersectAll(reduced.map(({ rough, usable }) => fitOf(rough, usable)))
@@ -128,11 +128,11 @@ export function leastShortfall(groups: readonly Group[]): { readonly by: number;
 
 /** A piece with every edge drawn in; when that is more than half its width, its middle line goes on getting shorter. */
 function drawnIn(rough: Ring<'window'>, by: number): Ring<'window'> {
-  const smaller = movedOut(
+  const smaller = movedSimple(
     rough,
     rough.map(() => -by),
   )
-  if (smaller) return smaller
+  if (smaller) return smaller.ring
   const box = boxAround(rough)
   const { x, y } = boxCentre(box)
   const half = Math.max(0, boxHeight(box) / 2 - by)

@@ -1,6 +1,7 @@
-import { toGridPolygons, toGridRing } from '../geometry/clip-grid'
+import { toGridPolygons, toGridRing, type GridRing } from '../geometry/clip-grid'
 import { woundRegion } from '../geometry/clip'
-import { touchingPath } from '../geometry/inner-fit-path'
+import { isConvex } from '../geometry/convex'
+import { touchingPath, touchingPaths } from '../geometry/inner-fit-path'
 import type { Point } from '../geometry/point'
 import { regionCovers, ringEdges, type Region, type Ring } from '../geometry/polygon'
 import { levelCrossings } from '../geometry/segment'
@@ -37,6 +38,9 @@ export function roomToMove(play: Region<'leaf'>, at: Point<'leaf'>): Room {
   }
 }
 
-/** Everything a convex piece can cover while its origin moves within its play. */
+/** Everything a piece, convex or not, can cover while its origin moves within its play. */
 export const reach = (play: Region<'leaf'>, piece: Ring<'window'>): Region<'leaf'> =>
-  woundRegion(toGridPolygons(play).flatMap((rings) => rings.map((ring) => touchingPath(ring, toGridRing(piece)))))
+  woundRegion(toGridPolygons(play).flatMap((rings) => rings.flatMap((ring) => touching(ring, piece))))
+
+const touching = (ring: GridRing, piece: Ring<'window'>): GridRing[] =>
+  isConvex(piece) ? [touchingPath(ring, toGridRing(piece))] : touchingPaths(ring, toGridRing(piece))

@@ -1,10 +1,12 @@
 import type { Edges } from '../geometry/box'
+import { panelRing } from '../geometry/panel-outline'
 import type { Recipe, StripRecipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
 import { makeUpTrouble } from './check-make-up'
 import type { Part } from './job'
 import { textTrouble } from './check-text'
+import { outlineTrouble } from './check-outline'
 import { LIMITS, LONGEST_NAME, type Limits } from './limits'
 import { inPlace } from './place-words'
 import type { MeaningTrouble } from './trouble'
@@ -18,6 +20,7 @@ export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
     fieldsTrouble(part, { width, length, allowance, laterAllowance }, [owner]) ??
     fieldsTrouble(part.core, allEdges(LIMITS.core), [owner], ['core']) ??
     fieldsTrouble(part.overhang, allEdges(LIMITS.overhang), [owner], ['overhang']) ??
+    outlineTrouble(part, owner) ??
     coreTrouble(part, owner) ??
     recipeTrouble(part.recipe, owner) ??
     placesTrouble(part, owner) ??
@@ -33,10 +36,11 @@ const allEdges = (limits: Limits): Readonly<Record<keyof Edges, Limits>> => ({
 })
 
 /** A core that is smaller than the panel must still be there. */
-function coreTrouble({ width, length, core }: Part, owner: string): MeaningTrouble | null {
+function coreTrouble({ width, length, core, outline }: Part, owner: string): MeaningTrouble | null {
   const place = inPlace([owner], ['core'])
   const left = Math.min(width + core.left + core.right, length + core.top + core.bottom)
-  return left > 0 ? null : { trouble: 'nothing left', place, value: left }
+  if (left <= 0) return { trouble: 'nothing left', place, value: left }
+  return panelRing(outline, { width, length }, core) ? null : { trouble: 'nothing left', place, value: 0 }
 }
 
 function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
@@ -49,7 +53,10 @@ function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
     (recipe.pattern === 'diamond' && recipe.angle !== 'mid-sides'
       ? numberTrouble(recipe.angle, LIMITS.angle, place('angle'))
       : null) ??
-    (recipe.pattern === 'radial' ? numberTrouble(recipe.firstSeam, LIMITS.firstSeam, place('firstSeam')) : null)
+    (recipe.pattern === 'radial'
+      ? (numberTrouble(recipe.firstSeam, LIMITS.firstSeam, place('firstSeam')) ??
+        pointTrouble(recipe.centre, [owner], ['recipe', 'centre']))
+      : null)
   )
 }
 

@@ -8,6 +8,7 @@ import type { FlitchInFile, LeafInFile } from './flitch-shape'
 import type { Job, Part } from './job'
 import type { JobInFile } from './job-shape'
 import type { PartInFile, RecipeInFile, ShopInFile } from './part-shape'
+import { fittedPart } from './fitted-part'
 import { fieldsTrouble } from './check-number'
 import { LIMITS } from './limits'
 import { flitchInWords, inPlace, partInWords } from './place-words'
@@ -95,12 +96,13 @@ function fillPart(file: PartInFile, nth: number, flitches: readonly Flitch[]): R
   if (named === undefined && flitches.length !== 1) return refused({ trouble: 'missing', place })
   const flitch = named === undefined ? flitches[0] : flitches.find((f) => f.id === named)
   if (!flitch) return refused({ trouble: 'no such flitch', place, flitch: named ?? '' })
-  return ok({
+  const filled: Part = {
     ...usualPart(id, name, width, length, flitch),
     allowance: USUAL_ALLOWANCE[file.jointing ?? 'packet'],
     ...given(rest),
     recipe: fillRecipe(recipe ?? { pattern: 'strips' }, firstLeafOf(flitch)),
-  })
+  }
+  return ok(fittedPart(filled, 'width'))
 }
 
 // each branch of the union has the same fields in the file as in the recipe

@@ -1,4 +1,5 @@
 import type { Edges } from '../geometry/box'
+import type { PanelOutline } from '../geometry/panel-outline'
 import type { Point } from '../geometry/point'
 import type { CellId, FlitchId, PartId, WindowGroup } from '../ids'
 import type { Flitch } from '../leaves/flitch'
@@ -27,6 +28,8 @@ export interface Part {
   readonly width: number
   /** Finished, along the grain. */
   readonly length: number
+  /** What the finished panel is cut to; width and length are those of the box round it. */
+  readonly outline: PanelOutline
   readonly showClass: ShowClass
   /** The core as pressed, beyond the finished panel, for each edge; negative where a lipping is put on afterwards. */
   readonly core: Edges

@@ -1,5 +1,7 @@
 import * as v from 'valibot'
+import { point } from '../geometry/point'
 import { DEFECT_KINDS } from './flitch-shape'
+import { MOST_POINTS } from './limits'
 import { aBox, aName, anId, aNumber, aPoint, aWholeNumber, byName, notAList, oneOf, someEdges } from './shape-pieces'
 
 const leafCount = 'a whole number or “fewest”'
@@ -74,6 +76,7 @@ const radialShape = v.strictObject({
   spine,
   match,
   firstSeam: v.optional(aNumber),
+  centre: v.optional(aPoint<'panel'>()),
   laying: v.optional(oneOf(['by spine', 'clockwise', 'anticlockwise'])),
   numberedEnds,
 })
@@ -118,12 +121,47 @@ const makeUpShape = v.variant(
   'one of “longer”, “wider”',
 )
 
+const aCorner = v.union(
+  [
+    v.pipe(
+      v.strictTuple([aNumber, aNumber]),
+      v.transform(([x, y]) => ({ at: point<'panel'>(x, y), bulge: 0 })),
+    ),
+    v.pipe(
+      v.strictTuple([aNumber, aNumber, aNumber]),
+      v.transform(([x, y, bulge]) => ({ at: point<'panel'>(x, y), bulge })),
+    ),
+  ],
+  'a corner [x, y] or [x, y, bulge]',
+)
+
+const outlineShape = v.variant(
+  'shape',
+  [
+    v.strictObject({ shape: v.literal('rectangle') }),
+    v.strictObject({ shape: v.literal('circle') }),
+    v.strictObject({ shape: v.literal('ellipse') }),
+    v.strictObject({ shape: v.literal('polygon'), sides: aWholeNumber }),
+    v.strictObject({ shape: v.literal('arch top'), rise: aNumber }),
+    v.strictObject({
+      shape: v.literal('drawn'),
+      corners: v.pipe(
+        v.array(aCorner, 'a list of corners'),
+        v.minLength(2, 'a list of at least 2 corners'),
+        v.maxLength(MOST_POINTS, `a list of at most ${MOST_POINTS} corners`),
+      ),
+    }),
+  ],
+  'one of “rectangle”, “circle”, “ellipse”, “polygon”, “arch top”, “drawn”',
+)
+
 /** A part as it stands in a file; what may be left out is filled in by `fillJob`. */
 export const partShape = v.strictObject({
   id: v.optional(anId),
   name: v.optional(aName),
   width: aNumber,
   length: aNumber,
+  outline: v.optional(outlineShape),
   showClass: v.optional(oneOf(['show', 'now and then', 'hidden'])),
   core: v.optional(someEdges),
   overhang: v.optional(someEdges),

@@ -50,6 +50,8 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
       return `${trouble.place} has ${trouble.value} ${trouble.things}; ${trouble.limit} is the most.`
     case 'bad outline':
       return `${trouble.place} ${outlineFault(trouble.fault, length)}.`
+    case 'bad panel outline':
+      return `${trouble.place} ${outlineFault(trouble.fault, length)}.`
     case 'repeated leaf':
       return `${trouble.place}: leaf ${trouble.leaf} is listed twice.`
     case 'repeated id':
@@ -69,7 +71,10 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
   }
 }
 
-function outlineFault({ reason, at, edges: [first, second] }: OutlineTrouble<'leaf'>, length: LengthWords): string {
+function outlineFault<S extends 'leaf' | 'panel'>(
+  { reason, at, edges: [first, second] }: OutlineTrouble<S>,
+  length: LengthWords,
+): string {
   const place = `${length(at.x)} across and ${length(at.y)} along`
   switch (reason) {
     case 'crossed':

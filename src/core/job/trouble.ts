@@ -24,6 +24,7 @@ export type MeaningTrouble =
       readonly limit: number
     }
   | { readonly trouble: 'bad outline'; readonly place: string; readonly fault: OutlineTrouble<'leaf'> }
+  | { readonly trouble: 'bad panel outline'; readonly place: string; readonly fault: OutlineTrouble<'panel'> }
   | { readonly trouble: 'repeated leaf'; readonly place: string; readonly leaf: number }
   | { readonly trouble: 'repeated id'; readonly place: string; readonly id: string }
   | { readonly trouble: 'no such flitch'; readonly place: string; readonly flitch: string }

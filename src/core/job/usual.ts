@@ -61,6 +61,7 @@ export function usualPart(id: PartId, name: string, width: number, length: numbe
     name,
     width,
     length,
+    outline: { shape: 'rectangle' },
     showClass: 'show',
     core: { top: 0, right: 0, bottom: 0, left: 0 },
     overhang: { top: 10, right: 6, bottom: 10, left: 6 },

@@ -1,4 +1,5 @@
 import type { Box, Edges } from '../geometry/box'
+import type { PanelOutline } from '../geometry/panel-outline'
 import type { Point, Space } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
 import type { Flitch } from '../leaves/flitch'
@@ -89,8 +90,9 @@ function plainDefect(defect: Defect): Json {
   }
 }
 
-const plainPart = ({ core, overhang, recipe, positions, chosen, nudges, madeUp, ...part }: Part): Json => ({
+const plainPart = ({ core, overhang, outline, recipe, positions, chosen, nudges, madeUp, ...part }: Part): Json => ({
   ...part,
+  outline: plainOutline(outline),
   core: plainEdges(core),
   overhang: plainEdges(overhang),
   recipe: plainRecipe(recipe),
@@ -116,7 +118,16 @@ const plainSlant = (cut: SlantedCut): Json => ({ ...cut, through: plainPoint(cut
 
 const plainBox = ({ min, max }: Box<'leaf'>): Json => [plainPoint(min), plainPoint(max)]
 
-const plainRecipe = (recipe: Recipe): Json => ({ ...recipe })
+const plainOutline = (outline: PanelOutline): Json =>
+  outline.shape === 'drawn'
+    ? {
+        shape: 'drawn',
+        corners: outline.corners.map(({ at, bulge }) => (bulge === 0 ? plainPoint(at) : [at.x, at.y, bulge])),
+      }
+    : { ...outline }
+
+const plainRecipe = (recipe: Recipe): Json =>
+  recipe.pattern === 'radial' ? { ...recipe, centre: plainPoint(recipe.centre) } : { ...recipe }
 
 function plainEdges({ top, right, bottom, left }: Edges): Json {
   if (top !== bottom || left !== right) return [top, right, bottom, left]

@@ -1,5 +1,5 @@
 import { point, type Point } from '../geometry/point'
-import { compose, rotation } from '../geometry/transform'
+import { compose, rotation, translation } from '../geometry/transform'
 import { layAt, type Bound, type Bundle, type Joint, type Plan, type Sizes } from './pattern'
 import type { RadialRecipe } from './recipe'
 
@@ -9,6 +9,7 @@ export const USUAL_RADIAL: RadialRecipe = {
   count: 'fewest',
   firstLeaf: 1,
   firstSeam: 0,
+  centre: { x: 0, y: 0 },
   spine: 'right',
   laying: 'by spine',
   numberedEnds: 'inside',
@@ -18,7 +19,7 @@ export const USUAL_RADIAL: RadialRecipe = {
 export const RADIAL_COUNTS = { min: 6, max: 48, step: 2 }
 
 /**
- * `count` wedges of equal angle round the panel's centre, grain on the bisector, clockwise from the first seam. Every
+ * `count` wedges of equal angle round the recipe's centre, grain on the bisector, clockwise from the first seam. Every
  * wedge's window has its tip at the origin.
  */
 export function planRadial(recipe: RadialRecipe, _sizes: Sizes, count: number, bundle: Bundle): Plan {
@@ -36,8 +37,11 @@ export function planRadial(recipe: RadialRecipe, _sizes: Sizes, count: number, b
       return {
         id: `W${i + 1}`,
         rank: rankOf(i),
-        bounds: wedgeBounds(from, from + angle, jointOf(i, count), jointOf(i + 1, count)),
-        lay: compose(rotation<'panel'>(turn), layAt(point(0, 0), over, false)),
+        bounds: wedgeBounds(recipe.centre, from, from + angle, jointOf(i, count), jointOf(i + 1, count)),
+        lay: compose(
+          translation<'panel'>(recipe.centre.x, recipe.centre.y),
+          compose(rotation<'panel'>(turn), layAt(point(0, 0), over, false)),
+        ),
         turn: { turnedOver: over, spun: null },
       }
     }),
@@ -67,9 +71,14 @@ function layingRound(recipe: RadialRecipe, overs: readonly boolean[], bundle: Bu
   return overs[0] !== bundle.numberFacesNext ? 'clockwise' : 'anticlockwise'
 }
 
-function wedgeBounds(from: number, to: number, fromJoint: Joint, toJoint: Joint): readonly Bound[] {
-  const centre: Point<'panel'> = point(0, 0)
-  const onRay = (angle: number): Point<'panel'> => point(Math.cos(angle), Math.sin(angle))
+function wedgeBounds(
+  centre: Point<'panel'>,
+  from: number,
+  to: number,
+  fromJoint: Joint,
+  toJoint: Joint,
+): readonly Bound[] {
+  const onRay = (angle: number): Point<'panel'> => point(centre.x + Math.cos(angle), centre.y + Math.sin(angle))
   return [
     { edge: { a: centre, b: onRay(from) }, joint: fromJoint },
     { edge: { a: onRay(to), b: centre }, joint: toJoint },

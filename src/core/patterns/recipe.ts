@@ -1,3 +1,5 @@
+import type { Point } from '../geometry/point'
+
 /**
  * What has been decided about a face. One member of the union for each pattern; the file of the pattern turns
  * it into cells.
@@ -58,6 +60,8 @@ export interface RadialRecipe {
   readonly firstLeaf: number
   /** Direction of the first seam, degrees from +x towards +y (clockwise as seen). */
   readonly firstSeam: number
+  /** Where the seams meet, from the middle of the panel. */
+  readonly centre: Point<'panel'>
   readonly spine: Spine
   readonly laying: 'by spine' | 'clockwise' | 'anticlockwise'
   readonly numberedEnds: 'inside' | 'outside'

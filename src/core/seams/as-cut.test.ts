@@ -5,13 +5,13 @@
  * [S22] The sheet turned and shifted as told, from lying by its edges, has the overhangs and trims told.
  */
 import { describe, expect, it } from 'vitest'
-import type { ThreeSizes } from '../faces/face'
+import type { ThreeBoxes } from '../faces/face'
 import { point } from '../geometry/point'
 import { centreAsCut, plannedMeasures, type AsCut, type SheetMeasures } from './as-cut'
 
 /** A door of 372 x 560 mm, pressed at its finished size, the sheet 6 mm over at the sides and 10 mm at the ends. */
 const about = (x: number, y: number) => ({ min: point<'panel'>(-x, -y), max: point<'panel'>(x, y) })
-const DOOR: ThreeSizes = { finished: about(186, 280), core: about(186, 280), sheet: about(192, 290) }
+const DOOR: ThreeBoxes = { finished: about(186, 280), core: about(186, 280), sheet: about(192, 290) }
 
 const across = (topLeft: number, topRight: number, bottomLeft: number, bottomRight: number): SheetMeasures => ({
   across: { top: { left: topLeft, right: topRight }, bottom: { left: bottomLeft, right: bottomRight } },

@@ -13,7 +13,7 @@ import { between, point, subtract, type Point } from '../geometry/point'
 import type { Edge, Ring } from '../geometry/polygon'
 import { GRID } from '../geometry/tolerance'
 import { compose, rotation, transformPoint, transformVector, translation, type Transform } from '../geometry/transform'
-import type { ThreeSizes } from '../faces/face'
+import type { ThreeBoxes } from '../faces/face'
 import { leastShift, STRAIGHT, type Lie, type SeamRoom } from './least-shift'
 
 /** From the centre seam to the sheet's edges, at its two ends. */
@@ -74,14 +74,14 @@ export interface EdgeEnd {
 }
 
 /** What the measures would be if the sheet were cut as planned. */
-export function plannedMeasures({ sheet: { min, max } }: ThreeSizes, hasCross: boolean): SheetMeasures {
+export function plannedMeasures({ sheet: { min, max } }: ThreeBoxes, hasCross: boolean): SheetMeasures {
   const across = { left: -min.x, right: max.x }
   const along = { above: -min.y, below: max.y }
   return { across: { top: across, bottom: across }, along: hasCross ? { left: along, right: along } : null }
 }
 
 /** Lays a sheet by its seams; where that would leave an edge less than `leastOverhang`, as near to it as can be. */
-export function centreAsCut(measured: SheetMeasures, sizes: ThreeSizes, leastOverhang: number): AsCut {
+export function centreAsCut(measured: SheetMeasures, sizes: ThreeBoxes, leastOverhang: number): AsCut {
   const byEdges = laidByEdges(measured, sizes.sheet)
   const lie = lieOf(measured, sizes, leastOverhang)
   const laid = placed(lie)
@@ -151,13 +151,13 @@ function corner(upright: Edge<'panel'>, level: Edge<'panel'>): Point<'panel'> {
 }
 
 /** Since a turn moves the edges a little besides, the rooms are measured again where the sheet has come to lie. */
-function lieOf(measured: SheetMeasures, sizes: ThreeSizes, least: number): Lie {
+function lieOf(measured: SheetMeasures, sizes: ThreeBoxes, least: number): Lie {
   let lie = STRAIGHT
   for (let i = 0; i < 8; i++) lie = leastShift(seamRooms(measured, sizes, lie, least))
   return lie
 }
 
-function seamRooms(measured: SheetMeasures, sizes: ThreeSizes, lie: Lie, least: number): readonly SeamRoom[] {
+function seamRooms(measured: SheetMeasures, sizes: ThreeBoxes, lie: Lie, least: number): readonly SeamRoom[] {
   const { min, max } = sizes.core
   const edges = edgesAsCut(measured, sizes, placed(lie), least)
   const over = (side: Side, end: 0 | 1) => edges.find((edge) => edge.side === side)!.ends[end].over
@@ -171,7 +171,7 @@ function seamRooms(measured: SheetMeasures, sizes: ThreeSizes, lie: Lie, least: 
   return [...across, room('y', 'top', 'bottom', 0, min.x - lie.x), room('y', 'top', 'bottom', 1, max.x - lie.x)]
 }
 
-function edgesAsCut(measured: SheetMeasures, sizes: ThreeSizes, laid: Laid, least: number): readonly EdgeAsCut[] {
+function edgesAsCut(measured: SheetMeasures, sizes: ThreeBoxes, laid: Laid, least: number): readonly EdgeAsCut[] {
   const edges = sheetEdges(measured, sizes.sheet)
   const sides: readonly Side[] = measured.along ? ['left', 'right', 'top', 'bottom'] : ['left', 'right']
   return sides.map((side) => {

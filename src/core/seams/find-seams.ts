@@ -1,6 +1,6 @@
-import { boxAround, boxRing, boxesOverlap, boxGrown, type Box } from '../geometry/box'
-import { cross, distance, dot, point, subtract, type Point } from '../geometry/point'
-import { ringEdges, type Edge } from '../geometry/polygon'
+import { boxAround, boxesOverlap, boxGrown } from '../geometry/box'
+import { between, cross, distance, dot, point, subtract, type Point } from '../geometry/point'
+import { ringCovers, ringEdges, type Edge, type Ring } from '../geometry/polygon'
 import { sharedStretch } from '../geometry/segment'
 import { GRID } from '../geometry/tolerance'
 import type { CellId } from '../ids'
@@ -8,7 +8,7 @@ import type { Joint } from '../patterns/pattern'
 import type { Cell } from '../faces/cells'
 
 /**
- * Input: the cells of a face, convex, running positively, seam edges tagged. Output: the seams, found on the cells and
+ * Input: the cells of a face, running positively, seam edges tagged, and where seams round a centre meet. Output: the seams, found on the cells and
  * not taken from the pattern: the edges that two cells share, collinear touching ones of one kind joined. Tolerance:
  * the grid. Failure: an edge tagged as a seam that no other cell shares is no seam.
  */
@@ -31,8 +31,12 @@ export interface Stretch {
 
 type Loose = Stretch & { readonly kind: Joint }
 
-export function findSeams(cells: readonly Cell[], finished: Box<'panel'>): readonly Seam[] {
-  const joined = joinInLine(sharedEdges(cells))
+export function findSeams(
+  cells: readonly Cell[],
+  finished: Ring<'panel'>,
+  centre: Point<'panel'> = point(0, 0),
+): readonly Seam[] {
+  const joined = joinInLine(sharedEdges(cells, centre))
   return [...joined].sort(inReadingOrder).map((stretches, i) => {
     const edge = wholeEdge(stretches)
     return {
@@ -49,19 +53,19 @@ export function findSeams(cells: readonly Cell[], finished: Box<'panel'>): reado
 export const seamLetter = (i: number): string =>
   (i >= 26 ? seamLetter(Math.floor(i / 26) - 1) : '') + String.fromCharCode(65 + (i % 26))
 
-function sharedEdges(cells: readonly Cell[]): readonly Loose[] {
+function sharedEdges(cells: readonly Cell[], centre: Point<'panel'>): readonly Loose[] {
   const found: Loose[] = []
   const boxes = cells.map(({ face }) => boxGrown(boxAround(face.ring), { top: 1, right: 1, bottom: 1, left: 1 }))
   cells.forEach((one, i) => {
     for (let j = i + 1; j < cells.length; j++) {
       if (!boxesOverlap(boxes[i]!, boxes[j]!)) continue
-      found.push(...sharedBy(one, cells[j]!))
+      found.push(...sharedBy(one, cells[j]!, centre))
     }
   })
   return found
 }
 
-function sharedBy(one: Cell, other: Cell): readonly Loose[] {
+function sharedBy(one: Cell, other: Cell, centre: Point<'panel'>): readonly Loose[] {
   const otherEdges = ringEdges(other.face.ring)
   return ringEdges(one.face.ring).flatMap((edge, e) => {
     const tag = one.face.tags[e]!
@@ -69,7 +73,7 @@ function sharedBy(one: Cell, other: Cell): readonly Loose[] {
     return otherEdges.flatMap((otherEdge, o) => {
       if (other.face.tags[o]!.kind !== 'seam') return []
       const stretch = sharedStretch(edge, otherEdge, GRID)
-      return stretch ? [directed(stretch, tag.joint, one.id, other.id)] : []
+      return stretch ? [directed(stretch, tag.joint, one.id, other.id, centre)] : []
     })
   })
 }
@@ -78,11 +82,17 @@ function sharedBy(one: Cell, other: Cell): readonly Loose[] {
  * Seams run down, level ones to the right, those round a centre outwards. A positive ring has its inside clockwise of
  * its edges, so `inside` is on the right hand of the stretch as found: seen running down, that is the left of the panel.
  */
-function directed(stretch: Edge<'panel'>, kind: Joint, inside: CellId, outside: CellId): Loose {
+function directed(
+  stretch: Edge<'panel'>,
+  kind: Joint,
+  inside: CellId,
+  outside: CellId,
+  centre: Point<'panel'>,
+): Loose {
   const isRound = kind === 'radial' || kind === 'diameter'
   const along = subtract(stretch.b, stretch.a)
   const forward = isRound
-    ? Math.hypot(stretch.b.x, stretch.b.y) > Math.hypot(stretch.a.x, stretch.a.y)
+    ? distance(stretch.b, centre) > distance(stretch.a, centre)
     : runsDown(along)
       ? along.y > 0
       : along.x > 0
@@ -138,22 +148,23 @@ function inReadingOrder(p: readonly Loose[], q: readonly Loose[]): number {
 const isRound = (seam: readonly Loose[]): boolean => seam[0]!.kind === 'radial' || seam[0]!.kind === 'diameter'
 
 /** The wedge that begins at a seam: the one clockwise of it. */
-const wedgeOf = (seam: readonly Loose[]): number => Number(seam[0]!.right.slice(1))
+const wedgeOf = (seam: readonly Loose[]): number => Number.parseInt(seam[0]!.right.slice(1), 10)
 
 const middle = ({ a, b }: Edge<'panel'>): Point<'panel'> => point((a.x + b.x) / 2, (a.y + b.y) / 2)
 
-/** How much of an edge lies in a box. */
-function lengthInside(edge: Edge<'panel'>, box: Box<'panel'>): number {
-  let [from, to] = [0, 1]
-  const along = subtract(edge.b, edge.a)
-  for (const side of ringEdges(boxRing(box))) {
-    const normal = subtract(side.b, side.a)
-    const start = cross(normal, subtract(edge.a, side.a))
-    const rise = cross(normal, along)
-    if (Math.abs(rise) < 1e-12) {
-      if (start < 0) return 0
-    } else if (rise > 0) from = Math.max(from, -start / rise)
-    else to = Math.min(to, -start / rise)
-  }
-  return Math.max(0, to - from) * Math.hypot(along.x, along.y)
+/** How much of an edge lies in a ring. */
+function lengthInside({ a, b }: Edge<'panel'>, ring: Ring<'panel'>): number {
+  const along = subtract(b, a)
+  const crossings = ringEdges(ring).flatMap((side) => {
+    const other = subtract(side.b, side.a)
+    const area = cross(along, other)
+    if (area === 0) return []
+    const gap = subtract(side.a, a)
+    const [t, u] = [cross(gap, other) / area, cross(gap, along) / area]
+    return t > 0 && t < 1 && u >= -1e-9 && u <= 1 + 1e-9 ? [t] : []
+  })
+  const places = [0, ...crossings.sort((p, q) => p - q), 1]
+  const shares = places.slice(1).map((to, i) => ({ from: places[i]!, to }))
+  const inside = shares.filter(({ from, to }) => ringCovers(ring, between(a, b, (from + to) / 2)))
+  return inside.reduce((sum, { from, to }) => sum + to - from, 0) * distance(a, b)
 }

@@ -2,6 +2,7 @@ import { depthShown } from '../leaves/bundle'
 import type { LaidFace, Piece } from '../fit/lay-face'
 import { present } from '../invariant'
 import { partStretches } from './part-stretches'
+import { centreOfRecipe } from '../patterns/recipe-centre'
 import { findSeams, type Seam, type Stretch } from './find-seams'
 import { figureJump, howFigureMeets, type Meets } from './meeting'
 
@@ -24,7 +25,8 @@ export interface SideReport extends Stretch {
 export const reportSeams = (face: LaidFace): readonly SeamReport[] =>
   findSeams(
     face.pieces.map(({ cell }) => cell),
-    face.sizes.finished,
+    face.sizes.outlines.finished.ring,
+    centreOfRecipe(face.part.recipe),
   ).map((seam) => reportSeam(face, seam))
 
 const WORST: readonly Meets[] = ['mirrors', 'repeats', 'breaks']

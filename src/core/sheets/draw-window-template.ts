@@ -2,9 +2,12 @@ import { arrow, closedLine, line, text } from '../drawing/build'
 import { SMALLEST_TEXT, type Drawing, type Item } from '../drawing/drawing'
 import { itemsBox } from '../drawing/item-box'
 import { placed } from '../drawing/placed'
+import { finishedParts } from '../fit/finished-parts'
 import type { LaidFace, Piece } from '../fit/lay-face'
 import { boxAround, boxGrown, boxRing, boxWidth, type Box } from '../geometry/box'
-import { convexOverlap } from '../geometry/convex'
+import { convexOverlap, isConvex } from '../geometry/convex'
+import { farthestInside } from '../geometry/pole'
+import { overlapArea } from '../geometry/overlap'
 import { distance, point, type Point } from '../geometry/point'
 import { ringEdges, transformRing, type Ring } from '../geometry/polygon'
 import { invert, rotation, transformPoint, translation } from '../geometry/transform'
@@ -32,7 +35,7 @@ export function drawWindowTemplate(face: LaidFace, template: WindowTemplate, uni
     ...seamLines(template).map(({ a, b }) => line('seam', [onSheet(a), onSheet(b)], { dash: [6, 2] })),
     ...trims.map((trim) => closedLine('trim', trim, { dash: [8, 2, 1, 2] })),
   ]
-  const clear = trims[0] ?? template.window.map(onSheet)
+  const clear = roomForWords(trims[0] ?? template.window.map(onSheet))
   const words = templateItems(
     { ring, clear, straight: template.straight },
     templateHeading(face, template, unit),
@@ -46,6 +49,14 @@ export function drawWindowTemplate(face: LaidFace, template: WindowTemplate, uni
   }
 }
 
+/** Words are placed in a convex ring: in one that is not, the square about the spot with most room. */
+function roomForWords(ring: Ring<'sheet'>): Ring<'sheet'> {
+  const pole = isConvex(ring) ? null : farthestInside([[ring]])
+  if (!pole) return ring
+  const half = pole.clearance / Math.SQRT2
+  return boxRing({ min: point(pole.at.x - half, pole.at.y - half), max: point(pole.at.x + half, pole.at.y + half) })
+}
+
 /** The edges of the piece that become seams, and those trued with them. */
 export const seamLines = ({ window, tags }: WindowTemplate) =>
   ringEdges(window).filter((_, i) => {
@@ -54,14 +65,19 @@ export const seamLines = ({ window, tags }: WindowTemplate) =>
   })
 
 /** The finished panel within the piece, if it is the same for every leaf that is cut by this template. */
-export function trimRings({ sizes }: LaidFace, pieces: readonly Piece[]): readonly Ring<'window'>[] {
-  const finished = boxRing(sizes.finished)
-  const rings = pieces.map(
-    ({ cell }) => convexOverlap(transformRing(invert(cell.lay), finished), cell.window.ring) ?? [],
-  )
+export function trimRings(face: LaidFace, pieces: readonly Piece[]): readonly Ring<'window'>[] {
+  const rings = pieces.map((piece) => finishedInWindow(face, piece))
   const [first] = rings
   if (!first || first.length < 3 || !rings.every((ring) => isSame(ring, first))) return []
   return [first]
+}
+
+function finishedInWindow(face: LaidFace, { cell }: Piece): Ring<'window'> {
+  const panelToWindow = invert(cell.lay)
+  if (face.part.outline.shape === 'rectangle')
+    return convexOverlap(transformRing(panelToWindow, boxRing(face.sizes.finished)), cell.window.ring) ?? []
+  const part = finishedParts(face, cell).find(({ ring }) => overlapArea(ring, cell.face.ring) > 1)
+  return part ? transformRing(panelToWindow, part.ring) : []
 }
 
 const isSame = (ring: Ring<'window'>, other: Ring<'window'>): boolean =>

@@ -1,12 +1,16 @@
-import { arrowHead, arc, circle, closedLine, fill, frame, line, text } from '../drawing/build'
+import { arrowHead, arc, circle, closedLine, fill, line, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import { CAP_HEIGHT, textWidth } from '../drawing/text-width'
 import type { Piece } from '../fit/lay-face'
 import { jointsWithin } from '../fit/piece-parts'
 import { boxAround, boxCentre, type Box } from '../geometry/box'
-import { point, type Point } from '../geometry/point'
-import type { Edge } from '../geometry/polygon'
+import { isConvex } from '../geometry/convex'
+import type { Outline } from '../geometry/panel-outline'
+import { distance, point, type Point } from '../geometry/point'
+import { farthestInside, ringCentroid } from '../geometry/pole'
+import type { Edge, Ring } from '../geometry/polygon'
 import { transformPoint, type Transform } from '../geometry/transform'
+import { centreOfRecipe } from '../patterns/recipe-centre'
 import type { JudgedFace } from './judged-face'
 
 /** How a face is put on a sheet: where, how large, and how large its writing is there. */
@@ -20,17 +24,19 @@ export interface FaceView {
 export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
   const onSheet = (p: Point<'panel'>) => transformPoint(view.panelToSheet, p)
   const box = ({ min, max }: Box<'panel'>): Box<'sheet'> => ({ min: onSheet(min), max: onSheet(max) })
+  const ring = (outline: Outline<'panel'>) => outline.ring.map(onSheet)
+  const centre = centreOfRecipe(face.part.recipe)
   return [
-    frame('cut', box(face.sizes.sheet), { dash: [2.5, 1.2] }),
+    closedLine('cut', ring(face.sizes.outlines.sheet), { dash: [2.5, 1.2] }),
     ...(isSameBox(face.sizes.core, face.sizes.finished)
       ? []
-      : [frame('mark', box(face.sizes.core), { dash: [0.8, 0.8] })]),
-    frame('trim', box(face.sizes.finished), { pen: 0.4 }),
+      : [closedLine('mark', ring(face.sizes.outlines.core), { dash: [0.8, 0.8] })]),
+    closedLine('trim', ring(face.sizes.outlines.finished), { pen: 0.4 }),
     ...face.seams.flatMap(({ edge }) => seamLine(edge, onSheet)),
     ...face.pieces.flatMap((piece) => jointLines(piece, onSheet)),
     ...centreLines(box(face.sizes.sheet), onSheet(point(0, 0)), view.size),
-    ...face.seams.flatMap((seam) => seamLetter(seam.letter, seam.edge, onSheet, view.size)),
-    ...face.pieces.flatMap((piece) => leafTag(piece, onSheet, view.size)),
+    ...face.seams.flatMap((seam) => seamLetter(seam.letter, seam.edge, centre, onSheet, view.size)),
+    ...face.pieces.flatMap((piece) => leafTag(piece, centre, onSheet, view.size)),
   ]
 }
 
@@ -60,10 +66,16 @@ function centreLines({ min, max }: Box<'sheet'>, { x, y }: Point<'sheet'>, size:
 }
 
 /** The letter stands in a ring beyond the end of its seam, outside the wood. */
-function seamLetter(letter: string, { a, b }: Edge<'panel'>, onSheet: ToSheet, size: number): readonly Item[] {
+function seamLetter(
+  letter: string,
+  { a, b }: Edge<'panel'>,
+  centre: Point<'panel'>,
+  onSheet: ToSheet,
+  size: number,
+): readonly Item[] {
   const [from, to] = [onSheet(a), onSheet(b)]
   const isLevel = Math.abs(to.x - from.x) > Math.abs(to.y - from.y)
-  const isRound = Math.hypot(a.x, a.y) < 1e-6
+  const isRound = distance(a, centre) < 1e-6
   // round a centre at the rim, else at the upper or left end
   const [end, other] = isRound ? [to, from] : isLevel ? [from, to] : from.y < to.y ? [from, to] : [to, from]
   const length = Math.hypot(end.x - other.x, end.y - other.y)
@@ -82,8 +94,8 @@ const ringOf = ({ x, y }: Point<'sheet'>, radius: number): Point<'sheet'>[] =>
   )
 
 /** White with its numbered side up; black, with a turning arrow, when it is turned over. */
-function leafTag(piece: Piece, onSheet: ToSheet, size: number): readonly Item[] {
-  const at = onSheet(tagPlace(piece))
+function leafTag(piece: Piece, centre: Point<'panel'>, onSheet: ToSheet, size: number): readonly Item[] {
+  const at = onSheet(tagPlace(piece, centre))
   const number = piece.leaf ? String(piece.leaf.number) : '?'
   const over = piece.cell.turn.turnedOver
   const width = textWidth(number, size * 1.2, 'bold') + size * (over ? 2.1 : 1)
@@ -109,12 +121,15 @@ function leafTag(piece: Piece, onSheet: ToSheet, size: number): readonly Item[] 
 }
 
 /** In the middle of the cell; in a wedge farther out, where there is room. */
-function tagPlace({ cell }: Piece): Point<'panel'> {
+function tagPlace({ cell }: Piece, centre: Point<'panel'>): Point<'panel'> {
   const middle = boxCentre(boxAround(cell.face.ring))
+  if (!isConvex(cell.face.ring)) return farthestInside([[cell.face.ring]])?.at ?? middle
   if (cell.turn.spun !== null) return middle
-  const [x, y] = [
-    cell.face.ring.reduce((sum, p) => sum + p.x, 0) / cell.face.ring.length,
-    cell.face.ring.reduce((sum, p) => sum + p.y, 0) / cell.face.ring.length,
-  ]
-  return point(x * 1.1, y * 1.1)
+  // by area where an arc has many points, by corners else
+  const isCurved = cell.face.tags.some(({ curve }) => curve !== null)
+  const { x, y } = isCurved ? ringCentroid(cell.face.ring) : cornersCentre(cell.face.ring)
+  return point(centre.x + (x - centre.x) * 1.1, centre.y + (y - centre.y) * 1.1)
 }
+
+const cornersCentre = (ring: Ring<'panel'>): Point<'panel'> =>
+  point(ring.reduce((sum, p) => sum + p.x, 0) / ring.length, ring.reduce((sum, p) => sum + p.y, 0) / ring.length)

@@ -1,4 +1,4 @@
-import { movedOut } from '../geometry/offset'
+import { movedSimple } from '../geometry/moved-simple'
 import type { Ring } from '../geometry/polygon'
 
 /** What follows the line: it says by how much the path stands off the edge that is wanted. */
@@ -33,9 +33,9 @@ export function toolOffset(tool: CuttingTool): number {
 
 const outwards = (keeps: KeptSide): number => (keeps === 'piece' ? 1 : -1)
 
-/** The path of the tool round a convex ring, corners mitred; null when nothing is left of it. */
+/** The path of the tool round a ring, corners mitred; null when nothing is left of it. */
 export const toolPath = (ring: Ring<'window'>, tool: CuttingTool): Ring<'window'> | null =>
-  movedOut(
+  movedSimple(
     ring,
     ring.map(() => toolOffset(tool)),
-  )
+  )?.ring ?? null

@@ -12,7 +12,7 @@ export interface WindowTemplate {
   readonly rough: Ring<'window'>
   /** The piece as it lies in the taped sheet, its edges tagged. */
   readonly window: Ring<'window'>
-  readonly tags: readonly EdgeTag[]
+  readonly tags: readonly EdgeTag<'window'>[]
   readonly pieces: readonly Piece[]
   /** Whether it is a rectangle, to be set out by rule, stop and square. */
   readonly straight: boolean
