@@ -1,5 +1,6 @@
 import { findingSentence } from '../core/checks/wording'
 import type { DerivedPart } from '../core/derive'
+import type { Cell } from '../core/faces/cells'
 import type { Piece } from '../core/fit/lay-face'
 import { backOnLeaf, pieceParts } from '../core/fit/piece-parts'
 import { WINDOW } from '../core/fit/window-group'
@@ -48,6 +49,12 @@ export function summarisePart(
     leafCount: face.count,
     firstLeaf: recipe.firstLeaf,
     panel: { width: part.width, length: part.length },
+    outline: {
+      shape: part.outline.shape,
+      finished: pairs(face.sizes.outlines.finished.ring),
+      core: pairs(face.sizes.outlines.core.ring),
+      sheet: pairs(face.sizes.outlines.sheet.ring),
+    },
     overhang: edges(part.overhang),
     core: edges(part.core),
     cells: face.pieces.map(cellOf),
@@ -110,6 +117,7 @@ const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
   turnedOver: cell.turn.turnedOver,
   spun: cell.turn.spun,
   polygon: pairs(cell.face.ring),
+  edges: edgeRuns(cell),
   placement: numbers(leafToPanel),
   window: { group: WINDOW, position: pair(place.position), nudge: pair(place.nudge), drift: pair(place.drift) },
 })
@@ -147,6 +155,22 @@ function seamWork({ seams, pieces }: DerivedPart) {
   const seamLength = seams.reduce((sum, { edge }) => sum + edgeLength(edge), 0)
   const joints = pieces.reduce((sum, piece) => sum + jointLength(piece), 0)
   return { seams: seamLength, joints, glued: seamLength + joints, taped: seamLength + joints }
+}
+
+/** What the edges of a cell are, those that go on alike taken together: from point `from` of the polygon on. */
+function edgeRuns({ face }: Cell) {
+  const told = face.tags.map((tag) => ({
+    kind: tag.kind,
+    ...(tag.kind === 'seam' ? { joint: tag.joint } : { side: tag.side, source: tag.source, jointed: tag.jointed }),
+    curve:
+      tag.curve?.shape === 'arc'
+        ? { centre: pair(tag.curve.centre), radius: tag.curve.radius }
+        : (tag.curve?.shape ?? null),
+  }))
+  return told.flatMap((edge, from) => {
+    const before = told[from - 1]
+    return from > 0 && JSON.stringify(before) === JSON.stringify(edge) ? [] : [{ from, ...edge }]
+  })
 }
 
 /** Each leaf once, however many pieces are taken from it. */

@@ -15,6 +15,8 @@ export interface PartSummary {
   readonly leafCount: number
   readonly firstLeaf: number
   readonly panel: { readonly width: number; readonly length: number }
+  /** The rings of the three sizes, about the panel's middle. */
+  readonly outline: { readonly shape: string; readonly finished: Ring; readonly core: Ring; readonly sheet: Ring }
   readonly overhang: readonly number[]
   readonly core: readonly number[]
   readonly cells: readonly {
@@ -23,6 +25,16 @@ export interface PartSummary {
     readonly turnedOver: boolean
     readonly spun: boolean | null
     readonly polygon: Ring
+    /** From point `from` of the polygon on, until the next entry. */
+    readonly edges: readonly {
+      readonly from: number
+      readonly kind: 'seam' | 'outer'
+      readonly joint?: string
+      readonly side?: string
+      readonly source?: number
+      readonly jointed?: boolean
+      readonly curve: { readonly centre: Pair; readonly radius: number } | 'free' | null
+    }[]
     /** Leaf mm to panel mm: x' = a·x + c·y + e, y' = b·x + d·y + f. */
     readonly placement: readonly [number, number, number, number, number, number]
     readonly window: {

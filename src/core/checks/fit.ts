@@ -74,8 +74,7 @@ function isHit(piece: Piece, part: PiecePart, defect: Defect, shop: Shop): boole
   if (piece.made) return regionArea(intersect(area, part.rough)) > 0.5
   return area.some(
     ([ring]) =>
-      boxesOverlap(boxAround(piece.roughOnLeaf), boxAround(ring)) &&
-      overlapArea(ring, piece.roughOnLeaf) > 0.5,
+      boxesOverlap(boxAround(piece.roughOnLeaf), boxAround(ring)) && overlapArea(ring, piece.roughOnLeaf) > 0.5,
   )
 }
 

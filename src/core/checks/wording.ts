@@ -45,6 +45,16 @@ const CENTRED: Readonly<Record<string, Words>> = {
     `Seam ${text(f, 'letter')} lies on the panel’s centre, ${say.seam(number(f, 'left'))} from both edges.`,
   leaf: () => 'A leaf lies on the panel’s centre, with the same width on both sides.',
   crossing: () => 'The seams cross on the panel’s centre.',
+  'moved crossing': (f, say) =>
+    `The seams cross where they were put: ${fromCentre(f, say)}.`,
+}
+
+/** Where a centre was put, from the middle of the panel. */
+function fromCentre(f: Finding, say: Say): string {
+  const [x, y] = [number(f, 'x'), number(f, 'y')]
+  const across = x === 0 ? null : `${say.seam(Math.abs(x))} to the ${x > 0 ? 'right' : 'left'}`
+  const along = y === 0 ? null : `${say.seam(Math.abs(y))} ${y > 0 ? 'down' : 'up'}`
+  return `${[across, along].filter((words) => words !== null).join(' and ')} from the panel’s centre`
 }
 
 const OFF_CENTRE: Readonly<Record<string, Words>> = {
@@ -55,6 +65,7 @@ const OFF_CENTRE: Readonly<Record<string, Words>> = {
   leaf: (f, say) =>
     `The middle leaf lies ${say.seam(Math.abs(measured(f)))} off the panel’s centre. Give both sides the same overhang, or make the leaves equal after trimming.`,
   crossing: (f, say) => `The seams cross ${say.seam(Math.abs(measured(f)))} off the panel’s centre.`,
+  'moved crossing': (f, say) => `The seams cross ${say.seam(Math.abs(measured(f)))} off where they were put.`,
 }
 
 const WORDS: Readonly<Record<FindingCode, Words>> = {

@@ -36,7 +36,7 @@ export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
         ? { allowance: USUAL_ALLOWANCE[jointing] }
         : {}
     const decided = patch.length !== undefined && patch.width === undefined ? 'length' : 'width'
-    const changed = fittedPart(patched(part, { ...patch, ...brought }), decided)
+    const changed = patched(part, fittedPart(patched(part, { ...patch, ...brought }), decided))
     return ok(flitch.id === part.flitch ? changed : facedAnew(changed, flitch))
   })
 }

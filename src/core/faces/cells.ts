@@ -1,7 +1,8 @@
 import { boxAround, boxCentre, type Side } from '../geometry/box'
 import { movedSimple } from '../geometry/moved-simple'
 import type { Space } from '../geometry/point'
-import type { Curve, Outline } from '../geometry/panel-outline'
+import type { Curve } from '../geometry/curve'
+import type { Outline } from '../geometry/panel-outline'
 import { ringEdges, type Ring } from '../geometry/polygon'
 import { GRID } from '../geometry/tolerance'
 import { determinant, invert, transformPoint, type Transform } from '../geometry/transform'
@@ -9,7 +10,7 @@ import type { CellId } from '../ids'
 import { present } from '../invariant'
 import type { Joint, Plan, PlannedCell, Turn } from '../patterns/pattern'
 import { cutOff } from './cut-off'
-import { withTrueArcs } from './true-arcs'
+import { withTrueArcs } from '../geometry/true-arcs'
 
 /** What an edge of a cell is: a seam, or an outer edge of the taped sheet, trued together with the seams or not. */
 export type EdgeTag<S extends Space> =

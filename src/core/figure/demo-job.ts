@@ -45,6 +45,7 @@ export function demoJob(): Job {
         positions: { window: point(170, 1120) },
       }),
       part('lamp-table', 'Lamp table', 560, 560, {
+        outline: { shape: 'circle' },
         overhang: { top: 8, right: 8, bottom: 8, left: 8 },
         recipe: { ...USUAL_RADIAL, count: 12, firstLeaf: 3 },
         positions: { window: point(LAMP_WINDOW.x, LAMP_WINDOW.y) },

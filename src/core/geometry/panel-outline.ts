@@ -10,10 +10,12 @@
  */
 import { arcPoints } from './arc'
 import { boxAround, boxGrown, boxRing, type Box, type Edges, type Side } from './box'
+import type { Curve } from './curve'
 import { movedSimple } from './moved-simple'
-import { add, distance, point, subtract, type Point, type Space } from './point'
-import { ringEdges, signedArea, type Ring } from './polygon'
+import { add, between, distance, point, subtract, type Point, type Space } from './point'
+import { ringEdges, signedArea, type Edge, type Ring } from './polygon'
 import { CHORD_ERROR, GRID } from './tolerance'
+import { withTrueArcs } from './true-arcs'
 
 /** What a panel is cut to. */
 export type PanelOutline =
@@ -32,11 +34,6 @@ export interface Corner {
   readonly at: Point<'panel'>
   readonly bulge: number
 }
-
-/** What a curved edge lies on: an arc of a circle, or a curve that is told by its points alone. */
-export type Curve<S extends Space> =
-  | { readonly shape: 'arc'; readonly centre: Point<S>; readonly radius: number }
-  | { readonly shape: 'free' }
 
 export interface OutlineEdge<S extends Space> {
   readonly side: Side
@@ -257,19 +254,23 @@ function drawnRing(corners: readonly Corner[], by: number): Outline<'panel'> | n
     plain.ring,
     plain.ring.map(() => by),
   )
-  return (
-    moved && {
-      ring: moved.ring,
-      edges: ringEdges(moved.ring).map(({ a, b }, i) => {
-        const from = plain.edges[moved.sources[i]!]!
-        return { ...from, side: sideOf(a, b), curve: movedCurve(from.curve, a) }
-      }),
-    }
-  )
+  if (!moved) return null
+  const tags = ringEdges(moved.ring).map(({ a, b }, i): OutlineEdge<'panel'> => {
+    const from = plain.edges[moved.sources[i]!]!
+    return { ...from, side: sideOf(a, b), curve: movedCurve(from.curve, { a, b }, by) }
+  })
+  // where a moved arc meets a moved line lies on the arc, and not where its last chord would come
+  const set = withTrueArcs<'panel', OutlineEdge<'panel'>>({ ring: moved.ring, tags })
+  return { ring: set.ring, edges: set.tags }
 }
 
 /** A curve moved along its normals; an arc keeps its centre. */
-function movedCurve(curve: Curve<'panel'> | null, on: Point<'panel'>): Curve<'panel'> | null {
+function movedCurve(curve: Curve<'panel'> | null, { a, b }: Edge<'panel'>, by: number): Curve<'panel'> | null {
   if (curve?.shape !== 'arc') return curve
-  return { ...curve, radius: distance(curve.centre, on) }
+  const { centre, radius } = curve
+  const seen = distance(centre, a)
+  const moved = Math.abs(seen - radius - by) < Math.abs(seen - radius + by) ? radius + by : radius - by
+  // a chord that was drawn out to a corner has left the arc
+  const isOn = [a, between(a, b, 0.5), b].every((p) => Math.abs(distance(centre, p) - moved) < 2 * CHORD_ERROR)
+  return isOn ? { ...curve, radius: moved } : null
 }

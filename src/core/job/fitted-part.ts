@@ -1,10 +1,4 @@
-import {
-  centredCorners,
-  drawnBox,
-  movesOf,
-  regularProportion,
-  type PanelOutline,
-} from '../geometry/panel-outline'
+import { centredCorners, drawnBox, movesOf, regularProportion, type PanelOutline } from '../geometry/panel-outline'
 import { boxHeight, boxWidth } from '../geometry/box'
 import { GRID } from '../geometry/tolerance'
 import type { Part } from './job'

@@ -82,13 +82,7 @@ function sharedBy(one: Cell, other: Cell, centre: Point<'panel'>): readonly Loos
  * Seams run down, level ones to the right, those round a centre outwards. A positive ring has its inside clockwise of
  * its edges, so `inside` is on the right hand of the stretch as found: seen running down, that is the left of the panel.
  */
-function directed(
-  stretch: Edge<'panel'>,
-  kind: Joint,
-  inside: CellId,
-  outside: CellId,
-  centre: Point<'panel'>,
-): Loose {
+function directed(stretch: Edge<'panel'>, kind: Joint, inside: CellId, outside: CellId, centre: Point<'panel'>): Loose {
   const isRound = kind === 'radial' || kind === 'diameter'
   const along = subtract(stretch.b, stretch.a)
   const forward = isRound

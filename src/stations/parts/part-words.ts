@@ -21,6 +21,7 @@ export interface PartState {
 const ON_CENTRE: Readonly<Record<string, string>> = {
   seam: 'centre seam on the centre',
   leaf: 'leaf on the centre',
+  'moved crossing': 'seams cross where they were put',
   crossing: 'seams cross on the centre',
 }
 

@@ -7,10 +7,10 @@
  * still share their ends. Tolerance: chords run beside the arc by less than the chord error. Failure: none; a whole
  * circle, and curves that are no arcs, stay as they are.
  */
-import type { Curve } from '../geometry/panel-outline'
-import { add, cross, distance, dot, point, scale, subtract, type Point, type Space } from '../geometry/point'
-import type { Ring } from '../geometry/polygon'
-import { CHORD_ERROR } from '../geometry/tolerance'
+import type { Curve } from './curve'
+import { add, cross, distance, dot, point, scale, subtract, type Point, type Space } from './point'
+import type { Ring } from './polygon'
+import { CHORD_ERROR } from './tolerance'
 
 interface Curved<S extends Space> {
   readonly curve: Curve<S> | null
@@ -31,7 +31,7 @@ export function withTrueArcs<S extends Space, T extends Curved<S>>(tagged: Tagge
   if (first < 0 || tags.every(({ curve }) => curve?.shape !== 'arc')) return tagged
   const points: Point<S>[] = []
   const kept: T[] = []
-  for (let step = 0; step < count; ) {
+  for (let step = 0; step < count;) {
     const i = (first + step) % count
     let length = 1
     while (step + length < count && !startsRun((i + length) % count)) length++
