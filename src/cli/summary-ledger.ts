@@ -14,13 +14,13 @@ export const summariseLedger = (faces: readonly DerivedPart[], rests: readonly L
   offcuts: rests.flatMap(({ offcuts }) => offcuts.map((offcut) => offcutOf(offcut, unit))),
 })
 
-const cutOf = ({ part, name, cell, flitch, leaf, outline, gate }: PlannedCut) => ({
+const cutOf = ({ part, name, cell, flitch, leaf, takes, gate }: PlannedCut) => ({
   part,
   name,
   cell,
   flitch,
   leaf,
-  polygon: outline.map(({ x, y }) => [x, y]),
+  takes: takes.map((claim) => ({ leaf: claim.leaf, polygons: pairs(claim.region) })),
   state: gate.state,
   sentence: gateWords(gate),
 })

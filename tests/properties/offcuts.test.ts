@@ -40,7 +40,7 @@ function leavesOfAnyJob(seed: number) {
   const claims = faces.flatMap(claimsOf)
   const offcuts = all(jobRests(faces, job.shop, withoutMemory))
   return flitch.leaves.flatMap((leaf) => {
-    const taken = claims.filter((claim) => claim.leaf === leaf.number).map(({ outline }): Region<'leaf'> => [[outline]])
+    const taken = claims.filter((claim) => claim.leaf === leaf.number).map(({ region }) => region)
     const left = offcuts.filter((offcut) => offcut.leaf === leaf.number)
     const sound = () => usableArea(flitch, leaf, job.shop, 'show')
     return taken.length > 0 ? [{ outline: [[leafOutline(flitch, leaf)]] as Region<'leaf'>, taken, left, sound }] : []

@@ -1,12 +1,13 @@
 import { WINDOW } from '../fit/window-group'
 import type { Point } from '../geometry/point'
-import type { LeafRef, PartId } from '../ids'
+import type { FlitchId, PartId } from '../ids'
 import type { Job } from '../job/job'
 import { gateWords } from '../ledger/gate-wording'
 import type { PlannedCut } from '../ledger/ledger'
 import { isCutFor, type PieceRef } from '../leaves/done-cuts'
+import type { Leaf } from '../leaves/leaf'
 import { ok, refused } from '../result'
-import { changeWithinLeaf, changeWithinPart, type Next } from './change-within'
+import { changeWithinFlitch, changeWithinLeaf, changeWithinPart, type Next } from './change-within'
 
 /**
  * Marks pieces as cut: from now on they are fixed where they were cut. Refused for one that is not safe. The place of
@@ -24,11 +25,16 @@ export function markCut(job: Job, cuts: readonly PlannedCut[]): Next {
   return next
 }
 
-function withCut(job: Job, { part, cell, outline, flitch, leaf, position }: PlannedCut): Next {
-  const marked = changeWithinLeaf(job, { flitch, leaf }, (held) =>
-    ok({ ...held, cuts: [...held.cuts.filter((cut) => !isCutFor(cut, { part, cell })), { part, cell, outline }] }),
-  )
-  return marked.ok ? withPosition(marked.value, part, position) : marked
+function withCut(job: Job, { part, cell, takes, flitch, position }: PlannedCut): Next {
+  let next = withPosition(job, part, position)
+  for (const { leaf, region } of takes) {
+    if (!next.ok) return next
+    next = changeWithinLeaf(next.value, { flitch, leaf }, (held) => {
+      const others = held.cuts.filter((cut) => !isCutFor(cut, { part, cell }))
+      return ok({ ...held, cuts: [...others, ...region.map(([outline]) => ({ part, cell, outline }))] })
+    })
+  }
+  return next
 }
 
 const withPosition = (job: Job, id: PartId, position: Point<'leaf'>): Next =>
@@ -37,11 +43,13 @@ const withPosition = (job: Job, id: PartId, position: Point<'leaf'>): Next =>
   )
 
 /** Takes a mark off again: the piece was not cut after all. */
-export const unmarkCut = (job: Job, ref: LeafRef, piece: PieceRef): Next =>
-  changeWithinLeaf(job, ref, (leaf) => {
-    const cuts = leaf.cuts.filter((cut) => !isCutFor(cut, piece))
-    if (cuts.length === leaf.cuts.length) return refused({ trouble: 'not there', thing: 'cut', id: piece.cell })
-    return ok({ ...leaf, cuts })
+export function unmarkCut(job: Job, id: FlitchId, piece: PieceRef): Next {
+  const isOurs = (leaf: Leaf) => leaf.cuts.some((cut) => isCutFor(cut, piece))
+  return changeWithinFlitch(job, id, (flitch) => {
+    if (!flitch.leaves.some(isOurs)) return refused({ trouble: 'not there', thing: 'cut', id: piece.cell })
+    const without = (leaf: Leaf): Leaf => ({ ...leaf, cuts: leaf.cuts.filter((cut) => !isCutFor(cut, piece)) })
+    return ok({ ...flitch, leaves: flitch.leaves.map((leaf) => (isOurs(leaf) ? without(leaf) : leaf)) })
   })
+}
 
 const pieceWords = ({ name, cell }: PlannedCut): string => `${cell} of “${name}”`

@@ -8,10 +8,11 @@
 import { derive } from '../derive'
 import type { Answers } from '../fit/answers'
 import type { Piece } from '../fit/lay-face'
-import { takenOfLeaf } from '../fit/piece-parts'
+import { pieceParts } from '../fit/piece-parts'
 import { ringCovers, ringEdges, type Ring } from '../geometry/polygon'
 import { distanceToEdge } from '../geometry/segment'
 import type { Job } from '../job/job'
+import { isCutFor } from '../leaves/done-cuts'
 import type { Flitch } from '../leaves/flitch'
 import type { DoneCut, Leaf } from '../leaves/leaf'
 import { refused } from '../result'
@@ -59,20 +60,24 @@ function troubleWith({ flitch, leaf, cut, name }: Held, job: Job, answers: Answe
     why,
     beyond,
   })
-  const now = cutsOf(job).find((held) => held.cut.part === cut.part && held.cut.cell === cut.cell)
-  if (!now)
-    return job.flitches.find(({ id }) => id === flitch.id)?.leaves.some(({ number }) => number === leaf.number)
-      ? null
-      : fixed('gone')
+  const now = cutsOf(job).filter((held) => isCutFor(held.cut, cut))
+  if (now.length === 0) return hasLeaf(job, flitch, leaf) ? null : fixed('gone')
   const part = partOf(cut, job)
   const piece = part && pieceOf(job, part.id, cut.cell, answers)
-  if (!part || !piece) return fixed('gone')
+  if (!part || !piece?.leaf) return fixed('gone')
   const chosen = part.chosen[cut.cell]
-  if (piece.leaf?.number !== now.leaf.number || (chosen !== undefined && chosen !== now.leaf.number))
-    return fixed('other leaf')
-  const beyond = reachBeyond(takenOfLeaf(piece), now.cut.outline)
+  if (chosen !== undefined && chosen !== piece.leaf.number) return fixed('other leaf')
+  const reaches = pieceParts(piece).flatMap((needed) => {
+    const there = now.filter((held) => held.leaf.number === needed.leaf).map((held) => held.cut.outline)
+    return needed.rough.map(([ring]) => Math.min(...there.map((outline) => reachBeyond(ring, outline))))
+  })
+  const beyond = Math.max(...reaches)
+  if (beyond === Infinity) return fixed('other leaf')
   return beyond > SLACK ? fixed('other wood', beyond) : null
 }
+
+const hasLeaf = (job: Job, { id }: Flitch, { number }: Leaf): boolean =>
+  job.flitches.find((flitch) => flitch.id === id)?.leaves.some((leaf) => leaf.number === number) ?? false
 
 function pieceOf(job: Job, part: string, cell: string, answers: Answers): Piece | null {
   const parts = job.parts.filter(({ id }) => id === part)

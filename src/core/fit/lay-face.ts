@@ -6,11 +6,11 @@ import { patternSizes, threeSizes, type ThreeSizes } from '../faces/face'
 import { cutCells, roughWindow, taggedSheet, type Cell } from '../faces/cells'
 import type { Part } from '../job/job'
 import { WHOLE_RUN } from '../job/make-up'
-import { findCut, type PieceRef } from '../leaves/done-cuts'
+import { leafCutFor, type PieceRef } from '../leaves/done-cuts'
 import { findLeaf, leafOutline, numberFacesNext, runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
-import { usableArea, woodFor } from '../leaves/usable'
+import { rawWoodFor, usableArea, woodFor } from '../leaves/usable'
 import type { Plan } from '../patterns/pattern'
 import { planRecipe } from '../patterns/plan-recipe'
 import type { MadeUpLeaf } from '../scarf/made-up-leaf'
@@ -124,7 +124,14 @@ function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers) {
         )
   // a leaf that was cut for a cell of a running match goes on giving what was cut
   const ownCell = (leaf: Leaf) => leaf.cuts.find((cut) => cut.part === part.id)?.cell ?? ''
-  const madeOf = madeUpLeaves(part, flitch, (leaf, cell) => leftFor(leaf, { part: part.id, cell }), answers)
+  // a leaf is made up of all its wood: what was cut from it so made is fixed by the decisions, not by the wood
+  const rawFor = (leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
+    leaf.cuts.length === 0
+      ? usableOf(leaf)
+      : answers('raw wood left', [usableOf(leaf), leaf.cuts, piece.part, piece.cell], () =>
+          rawWoodFor(usableOf(leaf), leaf, piece),
+        )
+  const madeOf = madeUpLeaves(part, flitch, (leaf, cell) => rawFor(leaf, { part: part.id, cell }), answers)
   const run = () =>
     runOfLeaves(flitch, part.recipe.firstLeaf, flitch.leaves.length).map((leaf) => ({
       usable:
@@ -154,8 +161,9 @@ function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typ
   return cells.map((cell) => {
     const chosen = part.chosen[cell.id]
     const ref = { part: part.id, cell: cell.id }
-    const cut = findCut(flitch.leaves, ref)
-    const leaf = cut?.leaf ?? (chosen === undefined ? null : findLeaf(flitch, chosen)) ?? run[cell.rank] ?? null
+    const wanted = (chosen === undefined ? null : findLeaf(flitch, chosen)) ?? run[cell.rank] ?? null
+    const cutFrom = leafCutFor(flitch.leaves, ref, wanted)
+    const leaf = cutFrom ?? wanted
     const nudge = part.nudges[cell.id]
     const holds = nudge !== undefined && nudge.leaf === leaf?.number
     const { made, makeUpVoid } = leaf ? wood.madeOf(cell.id, leaf) : AS_IT_IS
@@ -164,7 +172,7 @@ function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typ
       leaf,
       rough: roughWindow(cell.window, { first: part.allowance, later: part.laterAllowance }),
       usable: made?.usable ?? (leaf ? wood.leftFor(leaf, ref) : []),
-      cut: cut !== null,
+      cut: cutFrom !== null,
       drift: leaf?.drift ?? point<'leaf'>(0, 0),
       nudge: holds ? nudge.by : point<'leaf'>(0, 0),
       nudgeDropped: nudge !== undefined && !holds,

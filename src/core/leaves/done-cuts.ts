@@ -10,16 +10,13 @@ export interface PieceRef {
 
 export const isCutFor = (cut: DoneCut, { part, cell }: PieceRef): boolean => cut.part === part && cut.cell === cell
 
-/** The leaf from which a piece has been cut, and the cut; null when it has not been cut. */
-export function findCut(
-  leaves: readonly Leaf[],
-  piece: PieceRef,
-): { readonly leaf: Leaf; readonly cut: DoneCut } | null {
-  for (const leaf of leaves) {
-    const cut = leaf.cuts.find((one) => isCutFor(one, piece))
-    if (cut) return { leaf, cut }
-  }
-  return null
+/**
+ * The leaf from which a piece has been cut, null when it has not been cut. A piece of a made-up leaf may be cut from
+ * several: then the one that is wanted there, if it is one of them.
+ */
+export function leafCutFor(leaves: readonly Leaf[], piece: PieceRef, wanted: Leaf | null): Leaf | null {
+  const isCutFrom = ({ cuts }: Leaf) => cuts.some((cut) => isCutFor(cut, piece))
+  return wanted && isCutFrom(wanted) ? wanted : (leaves.find(isCutFrom) ?? null)
 }
 
 /** What has been cut from a leaf for other pieces than this one. */

@@ -1,7 +1,7 @@
 import { regionLess } from '../geometry/clip'
 import { erodedByBox } from '../geometry/inner-fit'
 import { grown } from '../geometry/offset'
-import type { Region } from '../geometry/polygon'
+import type { Polygon, Region } from '../geometry/polygon'
 import type { Shop, ShowClass } from '../shop'
 import { leafOutline } from './bundle'
 import { cutForOthers, isCutFor, type PieceRef } from './done-cuts'
@@ -30,7 +30,10 @@ export function usableArea(flitch: Flitch, leaf: Leaf, shop: Shop, showClass: Sh
  * others. What the knife parts is taken to be nothing.
  */
 export function woodFor(usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef): Region<'leaf'> {
-  const own = leaf.cuts.find((cut) => isCutFor(cut, piece))
-  if (own) return [[own.outline]]
-  return regionLess(usable, ...cutForOthers(leaf, piece).map((outline): Region<'leaf'> => [[outline]]))
+  const own = leaf.cuts.filter((cut) => isCutFor(cut, piece)).map(({ outline }): Polygon<'leaf'> => [outline])
+  return own.length > 0 ? own : rawWoodFor(usable, leaf, piece)
 }
+
+/** As `woodFor`, whether the piece has been cut or not. */
+export const rawWoodFor = (usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
+  regionLess(usable, ...cutForOthers(leaf, piece).map((outline): Region<'leaf'> => [[outline]]))

@@ -6,32 +6,31 @@
  */
 import type { Finding } from '../finding'
 import type { LaidFace, Piece } from '../fit/lay-face'
-import { takenOfLeaf } from '../fit/piece-parts'
-import { boxAround, boxesOverlap, type Box } from '../geometry/box'
+import { boxesOverlap, regionBox, type Box } from '../geometry/box'
 import { intersect } from '../geometry/clip'
-import { convexOverlapArea, isConvex } from '../geometry/convex'
+import { convexHull, convexOverlapArea, isConvex } from '../geometry/convex'
 import type { Point } from '../geometry/point'
-import { regionArea, type Ring } from '../geometry/polygon'
+import { regionArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
 import type { CellId, FlitchId, PartId } from '../ids'
 import type { ShowClass } from '../shop'
-import { findCut } from '../leaves/done-cuts'
+import { isCutFor, type PieceRef } from '../leaves/done-cuts'
+import type { Flitch } from '../leaves/flitch'
+import { pieceParts } from '../fit/piece-parts'
 
 /** A face with what is to be known about it. */
 export interface LedgerFace extends LaidFace {
   readonly findings: readonly Finding[]
 }
 
-/** Wood of one leaf that a piece takes, planned or cut. */
+/** Wood of one leaf that a piece takes, planned or cut. A piece of a made-up leaf may take wood of several. */
 export interface Claim {
   readonly part: PartId
   readonly name: string
   readonly cell: CellId
   readonly flitch: FlitchId
   readonly leaf: number
-  readonly outline: Ring<'leaf'>
+  readonly region: Region<'leaf'>
   readonly box: Box<'leaf'>
-  /** Where the window of the part lies. */
-  readonly position: Point<'leaf'>
   readonly cut: boolean
 }
 
@@ -47,23 +46,42 @@ export const showRank = ({ part }: LaidFace): number => ORDER.indexOf(part.showC
 export const inCuttingOrder = <F extends LaidFace>(faces: readonly F[]): readonly F[] =>
   [...faces].sort((p, q) => showRank(p) - showRank(q))
 
-export const claimsOf = (face: LaidFace): readonly Claim[] => face.pieces.flatMap((piece) => claimOf(face, piece) ?? [])
+export const claimsOf = (face: LaidFace): readonly Claim[] => face.pieces.flatMap((piece) => claimsOfPiece(face, piece))
 
-export function claimOf({ part, flitch, position }: LaidFace, piece: Piece): Claim | null {
-  if (!piece.leaf) return null
-  const cell = piece.cell.id
-  const outline = findCut([piece.leaf], { part: part.id, cell })?.cut.outline ?? takenOfLeaf(piece)
-  return {
-    part: part.id,
+/** What one piece takes, a claim for each leaf. */
+export function claimsOfPiece({ part, flitch }: LaidFace, piece: Piece): readonly Claim[] {
+  const ref = { part: part.id, cell: piece.cell.id }
+  return takenBy(flitch, piece, ref).map(({ leaf, region }) => ({
+    ...ref,
     name: part.name,
-    cell,
     flitch: flitch.id,
-    leaf: piece.leaf.number,
-    outline,
-    box: boxAround(outline),
-    position,
+    leaf,
+    region,
+    box: regionBox(region),
     cut: piece.cut,
-  }
+  }))
+}
+
+interface Taken {
+  readonly leaf: number
+  readonly region: Region<'leaf'>
+}
+
+function takenBy(flitch: Flitch, piece: Piece, ref: PieceRef): readonly Taken[] {
+  if (!piece.cut) return plannedBy(piece)
+  return flitch.leaves.flatMap((leaf): readonly Taken[] => {
+    const region = leaf.cuts.filter((cut) => isCutFor(cut, ref)).map(({ outline }): Polygon<'leaf'> => [outline])
+    return region.length > 0 ? [{ leaf: leaf.number, region }] : []
+  })
+}
+
+/** What lies between the parts that a made-up piece takes of one leaf goes with them. */
+function plannedBy(piece: Piece): readonly Taken[] {
+  if (!piece.made) return pieceParts(piece).map(({ leaf, rough }) => ({ leaf, region: rough }))
+  const points = new Map<number, readonly Point<'leaf'>[]>()
+  for (const { leaf, rough } of pieceParts(piece))
+    points.set(leaf, [...(points.get(leaf) ?? []), ...rough.flatMap(([outer]) => outer)])
+  return [...points].map(([leaf, all]) => ({ leaf, region: [[convexHull(all)]] }))
 }
 
 const isSameLeaf = (p: Claim, q: Claim): boolean => p.flitch === q.flitch && p.leaf === q.leaf
@@ -75,7 +93,15 @@ export const besideClaim = (one: Claim, all: readonly Claim[]): readonly Claim[]
 
 /** Whether two claims want the same wood. */
 export const clash = (p: Claim, q: Claim): boolean =>
-  boxesOverlap(p.box, q.box) && overlap(p.outline, q.outline) > TOUCHING
+  boxesOverlap(p.box, q.box) && overlap(p.region, q.region) > TOUCHING
 
-const overlap = (p: Ring<'leaf'>, q: Ring<'leaf'>): number =>
-  isConvex(p) && isConvex(q) ? convexOverlapArea(p, q) : regionArea(intersect<'leaf'>([[p]], [[q]]))
+function overlap(p: Region<'leaf'>, q: Region<'leaf'>): number {
+  const [one, other] = [onlyRing(p), onlyRing(q)]
+  return one && other ? convexOverlapArea(one, other) : regionArea(intersect(p, q))
+}
+
+/** The one ring of a convex region, or null. */
+function onlyRing(region: Region<'leaf'>): Ring<'leaf'> | null {
+  const [ring, ...more] = region.flat()
+  return ring && more.length === 0 && isConvex(ring) ? ring : null
+}

@@ -10,7 +10,7 @@
  * How it is cut goes by what lies beside it: a crosscut goes through the whole leaf, and so does a rip.
  */
 import type { Box } from '../geometry/box'
-import { besideClaim, clash, showRank, type Claim, type LedgerFace } from './claims'
+import { besideClaim, claimsOf, clash, showRank, type Claim, type LedgerFace } from './claims'
 
 export type Hindrance =
   | { readonly why: 'to mend'; readonly things: number }
@@ -26,25 +26,46 @@ export type Gate =
   | { readonly state: 'safe'; readonly way: Way }
   | { readonly state: 'not yet'; readonly hindrances: readonly Hindrance[] }
 
-/** The gate before the cut of one claim of a face, all claims and faces of the job known. */
-export function gateOf(claim: Claim, face: LedgerFace, faces: readonly LedgerFace[], all: readonly Claim[]): Gate {
-  if (claim.cut) return { state: 'done' }
-  const beside = besideClaim(claim, all)
+/** The gate before the cut of one piece of a face, by all that it takes; all claims and faces of the job known. */
+export function gateOf(
+  claims: readonly Claim[],
+  face: LedgerFace,
+  faces: readonly LedgerFace[],
+  all: readonly Claim[],
+): Gate {
+  if (claims.some(({ cut }) => cut)) return { state: 'done' }
+  const hindrances = [...toMend(face), ...claims.flatMap((claim) => hindrancesAt(claim, face, faces, all))]
+  if (hindrances.length > 0) return { state: 'not yet', hindrances: onceEach(hindrances) }
+  const ways = claims.map((claim) => wayToCut(claim.box, planned(besideClaim(claim, all))))
+  return { state: 'safe', way: WAYS.findLast((way) => ways.includes(way)) ?? 'crosscut first' }
+}
+
+/** From the plainest on. */
+const WAYS: readonly Way[] = ['crosscut first', 'rip first', 'knife round it']
+
+const planned = (claims: readonly Claim[]): readonly Box<'leaf'>[] =>
+  claims.filter(({ cut }) => !cut).map(({ box }) => box)
+
+function hindrancesAt(
+  claim: Claim,
+  face: LedgerFace,
+  faces: readonly LedgerFace[],
+  all: readonly Claim[],
+): readonly Hindrance[] {
   const needed = faces.flatMap((other) => stillNeeds(other, face, claim))
-  const taken = beside.filter((other) => clash(claim, other)).map((other) => hindranceBy(other, claim))
+  const taken = besideClaim(claim, all)
+    .filter((other) => clash(claim, other))
+    .map((other) => hindranceBy(other, claim))
   // a part that needs the leaf need not be named again for the wood
   const isToldAlready = (one: Hindrance) =>
     one.why === 'planned there' && needed.some((other) => other.why === 'still needs' && other.part === one.part)
-  const hindrances = [...toMend(face), ...taken.filter((one) => !isToldAlready(one)), ...needed]
-  if (hindrances.length > 0) return { state: 'not yet', hindrances }
-  return {
-    state: 'safe',
-    way: wayToCut(
-      claim.box,
-      beside.filter(({ cut }) => !cut).map(({ box }) => box),
-    ),
-  }
+  return [...taken.filter((one) => !isToldAlready(one)), ...needed]
 }
+
+/** The parts of a piece may be held up by the same. */
+const onceEach = (hindrances: readonly Hindrance[]): readonly Hindrance[] => [
+  ...new Map(hindrances.map((one) => [JSON.stringify(one), one])).values(),
+]
 
 /** How many things about a face are wrong. */
 const wrongs = ({ findings }: LedgerFace): number => findings.filter(({ grade }) => grade === 'wrong').length
@@ -65,7 +86,7 @@ function stillNeeds(other: LedgerFace, face: LedgerFace, claim: Claim): readonly
 
 /** The leaves that an unsettled face may come to be cut from, in sequence. */
 function leavesNeeded(face: LedgerFace, mayTakeAny: boolean): readonly number[] {
-  const own = new Set(face.pieces.flatMap(({ leaf, cut }) => (leaf && !cut ? [leaf.number] : [])))
+  const own = new Set(claimsOf(face).flatMap(({ leaf, cut }) => (cut ? [] : [leaf])))
   const lacksLeaves = face.play.region.length === 0 || face.bare > 0 || face.pieces.some(({ leaf }) => !leaf)
   const isNeeded = (number: number, state: string) =>
     own.has(number) || (mayTakeAny && lacksLeaves && state === 'in use')

@@ -1,9 +1,22 @@
 import { windowTemplates } from '../templates/window-template'
-import { claimOf, claimsOf, inCuttingOrder, type Claim, type LedgerFace } from './claims'
+import type { Piece } from '../fit/lay-face'
+import type { Point } from '../geometry/point'
+import type { CellId, FlitchId, PartId } from '../ids'
+import { claimsOf, claimsOfPiece, inCuttingOrder, type Claim, type LedgerFace } from './claims'
 import { gateOf, type Gate } from './gate'
 
 /** A piece in the list of cuts. */
-export interface PlannedCut extends Claim {
+export interface PlannedCut {
+  readonly part: PartId
+  readonly name: string
+  readonly cell: CellId
+  readonly flitch: FlitchId
+  /** The leaf that lies in the cell; of a made-up one, the leaf that is made longer or wider. */
+  readonly leaf: number
+  /** What it takes, leaf by leaf. */
+  readonly takes: readonly Claim[]
+  /** Where the window of the part lies. */
+  readonly position: Point<'leaf'>
   readonly gate: Gate
 }
 
@@ -30,13 +43,30 @@ export function planLedger(faces: readonly LedgerFace[]): readonly PartLedger[] 
     face,
     packets: windowTemplates(face).map(({ name, pieces }) => ({
       template: name,
-      cuts: pieces.flatMap((piece): readonly PlannedCut[] => {
-        const claim = claimOf(face, piece)
-        return claim ? [{ ...claim, gate: gateOf(claim, face, faces, all) }] : []
-      }),
+      cuts: pieces.flatMap((piece) => plannedCut(face, piece, faces, all) ?? []),
       lacking: pieces.filter(({ leaf }) => !leaf).map(({ cell }) => cell.id),
     })),
   }))
+}
+
+function plannedCut(
+  face: LedgerFace,
+  piece: Piece,
+  faces: readonly LedgerFace[],
+  all: readonly Claim[],
+): PlannedCut | null {
+  if (!piece.leaf) return null
+  const takes = claimsOfPiece(face, piece)
+  return {
+    part: face.part.id,
+    name: face.part.name,
+    cell: piece.cell.id,
+    flitch: face.flitch.id,
+    leaf: piece.leaf.number,
+    takes,
+    position: face.position,
+    gate: gateOf(takes, face, faces, all),
+  }
 }
 
 /** How many cuts of a ledger are done, safe, and not yet. */

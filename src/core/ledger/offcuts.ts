@@ -58,14 +58,17 @@ export function jobRests(
   only: LedgerFace | null = null,
 ): readonly LeafRest[] {
   const claims = faces.flatMap(claimsOf)
-  const wanted = new Set(only?.pieces.map(({ leaf }) => leaf?.number))
+  const wanted = new Set(only ? claimsOf(only).map(({ leaf }) => leaf) : [])
   const flitches = only ? [only.flitch] : [...new Set(faces.map(({ flitch }) => flitch))]
   return flitches.flatMap((flitch) =>
     flitch.leaves
       .filter(({ number }) => !only || wanted.has(number))
       .flatMap((leaf): readonly LeafRest[] => {
         const planned = claims.filter((claim) => claim.flitch === flitch.id && claim.leaf === leaf.number && !claim.cut)
-        const taken = [...planned, ...leaf.cuts].map(({ outline }) => outline)
+        const taken = [
+          ...planned.flatMap(({ region }) => region.map(([outer]) => outer)),
+          ...leaf.cuts.map(({ outline }) => outline),
+        ]
         if (taken.length === 0) return []
         const offcuts = answers('offcuts', [flitch, leaf, shop, ...taken], () => leafOffcuts(flitch, leaf, shop, taken))
         return [{ flitch: flitch.id, leaf: leaf.number, outline: leafOutline(flitch, leaf), taken, offcuts }]
