@@ -1,5 +1,6 @@
 import type { PageSize, SheetSet } from '../drawing/sheet-set'
 import type { LeafRest } from '../ledger/offcuts'
+import { storyStrips } from '../templates/story-strip'
 import { windowTemplates } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
 import { drawMakeUps } from './draw-make-up'
@@ -10,6 +11,7 @@ import { drawOffcuts } from './draw-offcuts'
 import { drawPacketCard } from './draw-packet-card'
 import { drawRepairs } from './draw-repairs'
 import { drawSeamMap } from './draw-seam-map'
+import { drawStoryStrip } from './draw-story-strip'
 import { drawWindowTemplate } from './draw-window-template'
 import type { JudgedFace } from './judged-face'
 
@@ -26,6 +28,11 @@ export function partSheets(face: JudgedFace, unit: LengthUnit, rests: readonly L
       ...cards(face, unit),
       ...repairSheet(face, unit),
       ...offcutSheet(face, rests, unit),
+      ...storyStrips(face).map((strip) => ({
+        kind: 'full scale' as const,
+        title: `Story strip ${strip.axis}`,
+        drawing: drawStoryStrip(face, strip, unit),
+      })),
       ...windowTemplates(face).map((template) => ({
         kind: 'full scale' as const,
         title: `Template ${template.name}`,
