@@ -35,7 +35,11 @@ export function drawSeamMap(face: JudgedFace, unit: LengthUnit, page: PageSize):
   const minds = mindLines(face, unit, page)
   const mindTop = foot.bottom - minds.length * MIND_LINE
   const tableTop = mindTop - seamTableHeight(face) - 4
-  const panelToSheet = fitted(face, page, head.bottom + AROUND, tableTop - AROUND)
+  const panelToSheet = fittedFace(face, page, {
+    top: head.bottom + AROUND,
+    bottom: tableTop - AROUND,
+    around: AROUND,
+  })
   return [
     [
       ...head.items,
@@ -60,11 +64,16 @@ function mindLines({ findings }: JudgedFace, unit: LengthUnit, page: PageSize): 
   return all.flatMap((words) => textLines(words, page.width - 2 * PAGE_ROOM, MIND))
 }
 
-function fitted(face: JudgedFace, page: PageSize, top: number, bottom: number): Transform<'panel', 'sheet'> {
+/** A face as large as it goes between two levels of a page, seen from the show side; a lying part lies. */
+export function fittedFace(
+  face: JudgedFace,
+  page: PageSize,
+  { top, bottom, around }: { readonly top: number; readonly bottom: number; readonly around: number },
+): Transform<'panel', 'sheet'> {
   const { sheet } = face.sizes
   const turned = face.part.lying
   const [across, along] = turned ? [boxHeight(sheet), boxWidth(sheet)] : [boxWidth(sheet), boxHeight(sheet)]
-  const scale = Math.min((page.width - 2 * PAGE_ROOM - 2 * AROUND) / across, (bottom - top) / along)
+  const scale = Math.min((page.width - 2 * PAGE_ROOM - 2 * around) / across, (bottom - top) / along)
   const centre = boxCentre(sheet)
   const turn = rotation<'panel', 'sheet'>(turned ? -Math.PI / 2 : 0)
   const scaled: Transform<'sheet', 'sheet'> = {

@@ -23,7 +23,7 @@ export interface FaceView {
 /** The three sizes, the cells, the seams with their letters, the centre lines, and each leaf's number the way it lies. */
 export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
   const onSheet = (p: Point<'panel'>) => transformPoint(view.panelToSheet, p)
-  const box = ({ min, max }: Box<'panel'>): Box<'sheet'> => ({ min: onSheet(min), max: onSheet(max) })
+  const box = ({ min, max }: Box<'panel'>): Box<'sheet'> => boxAround([onSheet(min), onSheet(max)])
   const ring = (outline: Outline<'panel'>) => outline.ring.map(onSheet)
   const centre = centreOfRecipe(face.part.recipe)
   return [

@@ -5,6 +5,7 @@ import { windowTemplates } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
 import { drawMakeUps } from './draw-make-up'
 import { cuttingOf } from '../templates/packets'
+import { drawJointingOrder } from './draw-jointing-order'
 import { drawLeafCards } from './draw-leaf-cards'
 import { drawLeafPlaces } from './draw-leaf-places'
 import { drawOffcuts } from './draw-offcuts'
@@ -12,6 +13,7 @@ import { drawPacketCard } from './draw-packet-card'
 import { drawRepairs } from './draw-repairs'
 import { drawSeamMap } from './draw-seam-map'
 import { drawStoryStrip } from './draw-story-strip'
+import { drawTaping } from './draw-taping'
 import { drawWindowTemplate } from './draw-window-template'
 import type { JudgedFace } from './judged-face'
 
@@ -28,6 +30,7 @@ export function partSheets(face: JudgedFace, unit: LengthUnit, rests: readonly L
       ...cards(face, unit),
       ...repairSheet(face, unit),
       ...offcutSheet(face, rests, unit),
+      ...seamSheets(face, unit),
       ...storyStrips(face).map((strip) => ({
         kind: 'full scale' as const,
         title: `Story strip ${strip.axis}`,
@@ -75,3 +78,12 @@ const offcutSheet = (face: JudgedFace, rests: readonly LeafRest[], unit: LengthU
   rests.length > 0
     ? [{ kind: 'page', title: 'Left over', draw: (page) => drawOffcuts(face.part.name, rests, unit, page) }]
     : []
+/** How the pieces are joined and taped; a face of one piece has no seams. */
+const seamSheets = (face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] =>
+  face.seams.length === 0
+    ? []
+    : [
+        { kind: 'page', title: 'Order of jointing', draw: (page) => drawJointingOrder(face, unit, page) },
+        { kind: 'page', title: 'Glue side', draw: (page) => drawTaping(face, 'glue side', unit, page) },
+        { kind: 'page', title: 'Show side', draw: (page) => drawTaping(face, 'show side', unit, page) },
+      ]

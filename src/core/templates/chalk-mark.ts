@@ -25,12 +25,19 @@ const LEAST_LENGTH = 25
 
 export function chalkMark({ part }: LaidFace, { cell }: Piece): ChalkMark | null {
   const { ring, tags } = cell.window
-  const marks = ringEdges(ring).flatMap((edge, i): readonly ChalkMark[] => {
+  const outer = new Map<number, { depth: number; edges: Edge<'window'>[] }>()
+  ringEdges(ring).forEach((edge, i) => {
     const tag = tags[i]!
-    if (tag.kind !== 'outer') return []
+    if (tag.kind !== 'outer') return
     const depth = part.core[tag.side] + part.overhang[tag.side]
-    if (depth < LEAST_DEPTH || distance(edge.a, edge.b) < LEAST_LENGTH) return []
-    return [{ at: facing(edge), depth, edge }]
+    const known = outer.get(tag.source) ?? { depth, edges: [] }
+    outer.set(tag.source, { depth: Math.min(known.depth, depth), edges: [...known.edges, edge] })
+  })
+  // a curved rim comes as many short edges: it looks where its chord looks
+  const marks = [...outer.values()].flatMap(({ depth, edges }): readonly ChalkMark[] => {
+    const chord = { a: edges[0]!.a, b: edges.at(-1)!.b }
+    if (depth < LEAST_DEPTH || distance(chord.a, chord.b) < LEAST_LENGTH) return []
+    return [{ at: facing(chord), depth, edge: chord }]
   })
   return marks.reduce<ChalkMark | null>((best, mark) => (best && rank(best) >= rank(mark) ? best : mark), null)
 }

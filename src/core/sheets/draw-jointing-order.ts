@@ -1,0 +1,124 @@
+import { line, text } from '../drawing/build'
+import type { Item } from '../drawing/drawing'
+import type { PageSize } from '../drawing/sheet-set'
+import { textCutTo } from '../drawing/text-width'
+import { point } from '../geometry/point'
+import { jointsInOrder, orderOfJointing, type JoinedPieces } from '../seams/assembly'
+import { bareLength, showLength } from '../units/show-length'
+import type { LengthUnit } from '../units/unit'
+import { plain, column, bold } from './card'
+import { joinedWords } from './jointing-words'
+import type { JudgedFace } from './judged-face'
+import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
+import { recipeSentence } from './recipe-sentence'
+import { isRound, STRIP_LONG, stripPlaces } from './tape'
+import { treeItems, treeHeight } from './jointing-tree'
+import { tickBox } from './draw-packet-card'
+
+const ROW = 7.6
+const HEAD = 9
+
+const FOOT = [
+  'Test every open pair against the light before it is glued: the light shows where the plane has to go again. Seam glue: PVA glue, a thin line in the open joint, wiped when closed; gummed tape alone where the veneer is hammered down or the joint is cut through both.',
+  'Plane or knife: hands behind the edge, thin stock held down over its whole length between two boards. Saw: guard on. Dust: extraction and a mask. The glue’s data sheet and local rules come first.',
+]
+
+/** In which order the pieces are shot, glued and taped: the tree, and one line for each joint with what it takes. */
+export function drawJointingOrder(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
+  const tree = orderOfJointing(
+    face.pieces.map(({ cell }) => cell),
+    face.seams,
+  )
+  const joints = jointsInOrder(tree)
+  const head = pageHead(
+    page,
+    face.part.name,
+    'Order of jointing and taping',
+    recipeSentence(face.part, face.count, unit),
+  )
+  const foot = pageFoot(page, FOOT)
+  const width = page.width - 2 * PAGE_ROOM
+  const lead = column(point(PAGE_ROOM, head.bottom), width, [
+    bold('Pairs are shot together, then pairs of pairs.', 5.4),
+    plain(
+      `${stageWords(joints)} Strips of tape across a seam are about ${showLength(STRIP_LONG, unit, 'whole').replace('≈ ', '')} long; then tape along all of it.`,
+      4,
+    ),
+  ])
+  const drawn = tree && treeItems(face, tree, { left: PAGE_ROOM, top: lead.bottom + 3, width })
+  const listTop = lead.bottom + 3 + (drawn ? treeHeight(tree) + 6 : 0)
+  const pages: Item[][] = []
+  let y = Infinity
+  for (const joint of joints) {
+    if (y + ROW > foot.bottom) {
+      const isFirst = pages.length === 0
+      pages.push([...head.items, ...(isFirst ? [...lead.items, ...(drawn ?? [])] : []), ...foot.items])
+      y = isFirst ? listTop : head.bottom + 2
+      pages.at(-1)!.push(...listHead(y, page, unit))
+      y += HEAD
+    }
+    pages.at(-1)!.push(...jointRow(face, joint, unit, page, y))
+    y += ROW
+  }
+  return pages
+}
+
+function stageWords(joints: readonly JoinedPieces[]): string {
+  const last = joints.at(-1)
+  const fitted = joints.filter(({ straight }) => !straight).length
+  return [
+    'Both edges of a seam are shot in one setting, laid together like a closed book, so that an edge out of square cancels.',
+    last?.joint === 'diameter' || (last?.joint === 'radial' && last.straight)
+      ? 'The halves are made a little over half a turn; then the diameter of each is trued in one line, and they are joined.'
+      : '',
+    last?.joint === 'cross' ? 'Rows are whole before their cross seam is trued.' : '',
+    fitted > 0
+      ? 'Where it says “fit”, no straight line goes through: the piece is offered up and trued seam by seam.'
+      : '',
+  ]
+    .filter(Boolean)
+    .join(' ')
+}
+
+/** Shares of the width. */
+const AT = { stage: 0, what: 0.075, seam: 0.5, length: 0.63, across: 0.77, shot: 0.9, taped: 0.975 }
+
+const placeAt = (page: PageSize, share: number): number => PAGE_ROOM + share * (page.width - 2 * PAGE_ROOM)
+
+function listHead(y: number, page: PageSize, unit: LengthUnit): readonly Item[] {
+  const put = (share: number, words: string, anchor: 'start' | 'middle' = 'start') =>
+    text(point(placeAt(page, share), y + 5.4), words, { size: 3.6, weight: 'bold', anchor })
+  return [
+    put(AT.stage, 'Stage'),
+    put(AT.what, 'Leaves'),
+    put(AT.seam, 'Seam'),
+    put(AT.length, `Length, ${unit}`),
+    put(AT.across, 'Strips'),
+    put(AT.shot, 'shot', 'middle'),
+    put(AT.taped, 'taped', 'middle'),
+    line('mark', [point(PAGE_ROOM, y + 7), point(page.width - PAGE_ROOM, y + 7)], { pen: 0.3 }),
+  ]
+}
+
+function jointRow(face: JudgedFace, joint: JoinedPieces, unit: LengthUnit, page: PageSize, y: number): readonly Item[] {
+  const put = (share: number, words: string, room: number, isBold = false) => {
+    const weight = isBold ? 'bold' : 'regular'
+    return text(
+      point(placeAt(page, share), y + 4.6),
+      textCutTo(words, room * (page.width - 2 * PAGE_ROOM) - 2, 4.2, weight),
+      { size: 4.2, weight },
+    )
+  }
+  const letters = joint.seams.map(({ letter }) => letter).join(' ')
+  const strips = joint.seams.reduce((sum, { length }) => sum + stripPlaces(length, isRound(joint.joint)).length, 0)
+  return [
+    put(AT.stage, String(joint.stage), AT.what - AT.stage, true),
+    put(AT.what, joinedWords(face, joint), AT.seam - AT.what),
+    put(AT.seam, joint.straight ? letters : `${letters} fit`, AT.length - AT.seam, true),
+    put(AT.length, joint.seams.map(({ length }) => bareLength(length, unit, 'seam')).join(', '), AT.across - AT.length),
+    put(AT.across, String(strips), AT.shot - AT.across),
+    tickBox(placeAt(page, AT.shot), y + 3.2),
+    tickBox(placeAt(page, AT.taped), y + 3.2),
+    line('mark', [point(PAGE_ROOM, y + ROW - 0.8), point(page.width - PAGE_ROOM, y + ROW - 0.8)], { pen: 0.1 }),
+  ]
+}
