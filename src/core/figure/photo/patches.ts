@@ -1,0 +1,75 @@
+/** What hangs together in a picture of two colours. */
+export interface Patches {
+  /** The patch that each pixel belongs to. */
+  readonly of: Int32Array
+  readonly count: number
+  /** Pixels, and the box (inclusive), by patch. */
+  readonly area: Int32Array
+  readonly left: Int32Array
+  readonly right: Int32Array
+  readonly top: Int32Array
+  readonly bottom: Int32Array
+  /** A pixel on the left border of each patch. */
+  readonly leftmost: Int32Array
+}
+
+/** The patches of equal colour, joined along edges. */
+export function findPatches(colours: Uint8Array, width: number, height: number): Patches {
+  const { of, parents } = joinedLabels(colours, width, height)
+  const names = new Int32Array(parents.length).fill(-1)
+  let count = 0
+  for (let i = 0; i < of.length; i++) {
+    const root = rootOf(parents, of[i]!)
+    if (names[root] === -1) names[root] = count++
+    of[i] = names[root]!
+  }
+  return measured(of, count, width)
+}
+
+function joinedLabels(colours: Uint8Array, width: number, height: number) {
+  const of = new Int32Array(width * height)
+  const parents: number[] = []
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const at = y * width + x
+      const left = x > 0 && colours[at - 1] === colours[at] ? of[at - 1]! : -1
+      const up = y > 0 && colours[at - width] === colours[at] ? of[at - width]! : -1
+      if (left === -1 && up === -1) {
+        of[at] = parents.length
+        parents.push(parents.length)
+        continue
+      }
+      of[at] = left === -1 ? up : left
+      if (left === -1 || up === -1 || left === up) continue
+      const [a, b] = [rootOf(parents, left), rootOf(parents, up)]
+      if (a !== b) parents[Math.max(a, b)] = Math.min(a, b)
+    }
+  return { of, parents }
+}
+
+function rootOf(parents: number[], label: number): number {
+  let root = label
+  while (parents[root] !== root) root = parents[root]!
+  while (parents[label] !== root) [parents[label], label] = [root, parents[label]!]
+  return root
+}
+
+function measured(of: Int32Array, count: number, width: number): Patches {
+  const filled = (value: number) => new Int32Array(count).fill(value)
+  const patches = { area: filled(0), left: filled(width), right: filled(-1), top: filled(-1), bottom: filled(-1) }
+  const leftmost = filled(-1)
+  for (let at = 0; at < of.length; at++) {
+    const patch = of[at]!
+    const x = at % width
+    const y = (at - x) / width
+    patches.area[patch]!++
+    if (x < patches.left[patch]!) {
+      patches.left[patch] = x
+      leftmost[patch] = at
+    }
+    if (x > patches.right[patch]!) patches.right[patch] = x
+    if (patches.top[patch] === -1) patches.top[patch] = y
+    patches.bottom[patch] = y
+  }
+  return { of, count, ...patches, leftmost }
+}
