@@ -1,6 +1,9 @@
 import type { Box } from '../core/geometry/box'
 import type { Point } from '../core/geometry/point'
 import type { FlitchId } from '../core/ids'
+import type { Flitch } from '../core/leaves/flitch'
+import type { StoredPicture } from '../core/leaves/leaf'
+import type { PhotoShelf } from '../store/photo-shelf'
 import { createFigureDoor, THUMBNAIL_SCALE, type FigureDoor } from '../workers/figure-door'
 
 /** A picture of one leaf in its own frame: where its top left corner lies, and how fine it is. */
@@ -21,6 +24,33 @@ const SHARP_SCALE = 1.25
  * beside the page; what is not there yet is drawn as plain grain.
  */
 export class Figures {
+  /** Of leaves that have been photographed, by the name of the picture. */
+  #photos = $state.raw<ReadonlyMap<string, LeafFigure>>(new Map())
+  readonly #asked = new Set<string>()
+
+  constructor(private readonly shelf: PhotoShelf) {}
+
+  /** Fetches the photographs of a flitch that are not there yet. */
+  async show(flitch: Flitch): Promise<void> {
+    for (const { picture } of flitch.leaves) {
+      if (!picture || this.#asked.has(picture.hash)) continue
+      this.#asked.add(picture.hash)
+      const figure = await photoFigure(this.shelf, picture)
+      if (figure) this.#photos = new Map(this.#photos).set(picture.hash, figure)
+    }
+  }
+
+  /** What is known of the figure of a flitch's leaves, by leaf: photographs, else what is painted; null for none. */
+  of(flitch: Flitch): ReadonlyMap<number, LeafFigure> | null {
+    const found = new Map<number, LeafFigure>(flitch.id === PAINTED_FLITCH ? this.pictures : [])
+    for (const { number, picture } of flitch.leaves) {
+      const photo = picture ? this.#photos.get(picture.hash) : undefined
+      // the place of a picture on its leaf may have been changed since it was read
+      if (photo && picture) found.set(number, { ...photo, origin: picture.origin, pxPerMm: 1 / picture.mmPerPx })
+    }
+    return found.size > 0 ? found : null
+  }
+
   pictures = $state.raw<ReadonlyMap<number, LeafFigure>>(new Map())
   #door: FigureDoor | null = null
   #frame: Box<'leaf'> | null = null
@@ -62,8 +92,23 @@ export class Figures {
   }
 }
 
-/** The pictures of a flitch's leaves, as an option of a scene; none for leaves that are not painted. */
-export const picturesFor = (
-  { pictures }: Figures,
-  flitch: FlitchId,
-): { readonly pictures?: ReadonlyMap<number, LeafFigure> } => (flitch === PAINTED_FLITCH ? { pictures } : {})
+async function photoFigure(shelf: PhotoShelf, picture: StoredPicture): Promise<LeafFigure | null> {
+  const bytes = await shelf.read(picture.hash)
+  if (!bytes) return null
+  try {
+    const bitmap = await createImageBitmap(new Blob([bytes as Uint8Array<ArrayBuffer>]))
+    return { bitmap, pxPerMm: 1 / picture.mmPerPx, origin: picture.origin }
+  } catch {
+    // a picture that this browser can't show: the leaf is drawn with plain grain
+    return null
+  }
+}
+
+/** The pictures of a flitch's leaves, as an option of a scene; none for leaves that have none. */
+export function picturesFor(
+  figures: Figures,
+  flitch: Flitch | null,
+): { readonly pictures?: ReadonlyMap<number, LeafFigure> } {
+  const pictures = flitch && figures.of(flitch)
+  return pictures ? { pictures } : {}
+}

@@ -1,17 +1,22 @@
 import { getContext, setContext } from 'svelte'
 import { demoJob } from '../core/figure/demo-job'
+import { picturesOf } from '../core/commands/photo-commands'
 import { invariant } from '../core/invariant'
 import type { Job } from '../core/job/job'
 import { emptyJob } from '../core/job/usual'
 import { fileNameFor, openFile, saveFile, type FileHandle } from '../store/file-door'
 import { jobFileSentence, packJob, unpackJob } from '../store/job-file'
 import { Keeper } from '../store/keeper.svelte'
+import { PhotoShelf } from '../store/photo-shelf'
 import type { Workshop } from '../store/workshop.svelte'
 
 /** How jobs come into the program and leave it: kept in this browser, opened from files, saved to them. */
 export class JobDoor {
   readonly keeper: Keeper
   #handle: FileHandle = null
+
+  /** The pictures of leaves, which come and go with their job. */
+  readonly shelf = new PhotoShelf(() => this.keeper.base)
 
   constructor(readonly workshop: Workshop) {
     this.keeper = new Keeper(workshop.jobs)
@@ -50,7 +55,7 @@ export class JobDoor {
   async save(): Promise<void> {
     await this.#watched('saved', async () => {
       const { job } = this.workshop
-      const saved = await saveFile(packJob(job, new Map()), fileNameFor(job.name), this.#handle)
+      const saved = await saveFile(packJob(job, await this.shelf.readAll(picturesOf(job))), fileNameFor(job.name), this.#handle)
       if (saved.outcome !== 'saved') return
       this.#handle = saved.handle
       this.workshop.said = `Saved as ${saved.name}`
@@ -71,6 +76,7 @@ export class JobDoor {
         this.workshop.trouble = `“${file.name}” was not opened. ${jobFileSentence(unpacked.reason)}`
         return
       }
+      await this.shelf.takeIn(unpacked.value.photos)
       this.replace(unpacked.value.job, `Open “${file.name}”`)
       this.#handle = file.handle
     })

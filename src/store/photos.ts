@@ -6,10 +6,15 @@ export async function keepPhoto(
   bytes: Uint8Array<ArrayBuffer>,
   ending: 'webp' | 'jpg' | 'png',
 ): Promise<string> {
-  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes))
-  const name = `${[...hash.slice(0, 16)].map((byte) => byte.toString(16).padStart(2, '0')).join('')}.${ending}`
+  const name = await photoName(bytes, ending)
   await base.put('photos', bytes, name)
   return name
+}
+
+/** What a picture is called: the hash of its content, and its kind. */
+export async function photoName(bytes: Uint8Array<ArrayBuffer>, ending: string): Promise<string> {
+  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes))
+  return `${[...hash.slice(0, 16)].map((byte) => byte.toString(16).padStart(2, '0')).join('')}.${ending}`
 }
 
 export const readPhoto = async (base: LocalBase, name: string): Promise<Uint8Array | null> =>
