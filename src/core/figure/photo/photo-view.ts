@@ -51,8 +51,9 @@ export function viewFromMarks(
   const dotted = corners.findIndex(({ isDotted }) => isDotted)
   if (dotted === -1) return refused({ trouble: 'no dot' })
   const inOrder = [0, 1, 2, 3].map((i) => corners[(dotted + i) % 4]!)
-  const between = marks.filter((mark) => !inOrder.includes(mark)).map(({ centre }) => centre)
   const places = inOrder.map(({ centre }) => centre)
+  const others = marks.filter((mark) => !inOrder.includes(mark)).map(({ centre }) => centre)
+  const between = others.filter((p) => isNearASide(p, places))
   const lens = lensOf(size.width, size.height, bestLens(places, between, size, rectangle))
   return viewOf(places, lens, rectangle, lie, MARK_ERROR_PX)
 }
@@ -149,6 +150,17 @@ function bestLens(
 
 const offTheSides = ({ x, y }: Point<'leaf'>, { across, along }: MarkRectangle): number =>
   Math.min(Math.abs(x), Math.abs(x - across), Math.abs(y), Math.abs(y - along))
+
+/** A lens bends a side by a few hundredths of its length; what lies farther off is no mark on it. */
+function isNearASide(p: Point<'photo'>, corners: readonly Point<'photo'>[]): boolean {
+  return corners.some((a, i) => {
+    const b = corners[(i + 1) % 4]!
+    const length = distance(a, b)
+    const off = Math.abs(crossed(a, b, a, p)) / length
+    const along = ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / length ** 2
+    return off < 0.04 * length && along > 0.1 && along < 0.9
+  })
+}
 
 /** Where a function with one valley is least: coarse steps, then halving. */
 function leastOf(f: (x: number) => number, from: number, to: number): number {

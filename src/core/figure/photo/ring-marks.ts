@@ -30,7 +30,21 @@ export function findRingMarks(photo: Pixels): readonly FoundMark[] {
   const coarse = photo.width * photo.height > LARGE ? 2 : 1
   const found = ringsIn(coarse === 1 ? full : greyOf(photo, coarse), coarse)
   const rings = found.length < 4 && coarse > 1 ? ringsIn(full, 1) : found
-  return rings.map((ring) => refined(full, ring)).sort((a, b) => a.centre.x - b.centre.x)
+  const printed = rings.filter((ring) => isPrinted(full, ring))
+  return ofOneSize(printed.map((ring) => refined(full, ring))).sort((a, b) => a.centre.x - b.centre.x)
+}
+
+/** Black on white, as no knot is: the hole as white as the disc, the ring far darker. */
+function isPrinted(grey: Grey, ring: RoughRing): boolean {
+  const white = whiteRound(grey, ring)
+  return meanAlong(grey, ring, 0.36) > 0.75 * white && meanAlong(grey, ring, 0.75) < 0.5 * white
+}
+
+/** The marks of a set are of one size, but for the tilt of the camera. */
+function ofOneSize(marks: readonly FoundMark[]): readonly FoundMark[] {
+  const sizes = marks.map(({ width, height }) => Math.max(width, height)).sort((a, b) => b - a)
+  const usual = sizes[Math.min(3, sizes.length - 1)] ?? 0
+  return marks.filter(({ width, height }) => Math.max(width, height) > 0.5 * usual)
 }
 
 /** A ring by the box of its dark part, in pixels of the photograph. */

@@ -1,0 +1,76 @@
+import type { FromPhotoWorker, PhotoTrouble, PhotoWanted, ReadPhoto, ToPhotoWorker } from './photo-worker'
+
+export type PhotoOutcome =
+  | { readonly outcome: 'read'; readonly photo: ReadPhoto }
+  | { readonly outcome: 'refused'; readonly trouble: PhotoTrouble }
+  | { readonly outcome: 'cancelled' }
+
+/** Photographs read beside the page, one after the other. */
+export interface PhotoDoor {
+  /** Rejects when the reading breaks down. */
+  readonly read: (wanted: PhotoWanted, onProgress?: (share: number) => void) => Promise<PhotoOutcome>
+  /** Gives up all that is not done. */
+  readonly cancel: () => void
+}
+
+type PhotoWorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>
+
+interface Waiting {
+  readonly done: (outcome: PhotoOutcome) => void
+  readonly failed: (error: Error) => void
+  readonly onProgress: ((share: number) => void) | undefined
+}
+
+const startWorker = (): PhotoWorkerLike => new Worker(new URL('./photo-worker.ts', import.meta.url), { type: 'module' })
+
+/** Opens a door; its worker starts with the first photograph, and ends when all is cancelled. */
+export function createPhotoDoor(start: () => PhotoWorkerLike = startWorker): PhotoDoor {
+  let worker: PhotoWorkerLike | null = null
+  const waiting = new Map<number, Waiting>()
+  let nextId = 1
+
+  function take(id: number): Waiting | undefined {
+    const found = waiting.get(id)
+    waiting.delete(id)
+    return found
+  }
+
+  function hear({ data }: MessageEvent<FromPhotoWorker>): void {
+    if (data.kind === 'progress') waiting.get(data.id)?.onProgress?.(data.share)
+    else if (data.kind === 'read') take(data.id)?.done({ outcome: 'read', photo: data.photo })
+    else if (data.kind === 'refused') take(data.id)?.done({ outcome: 'refused', trouble: data.trouble })
+    else take(data.id)?.failed(new Error(data.message))
+  }
+
+  function opened(): PhotoWorkerLike {
+    if (worker) return worker
+    worker = start()
+    worker.onmessage = hear
+    worker.onerror = ({ message }) => {
+      end()
+      for (const { failed } of waiting.values()) failed(new Error(message))
+      waiting.clear()
+    }
+    return worker
+  }
+
+  function end(): void {
+    worker?.terminate()
+    worker = null
+  }
+
+  return {
+    read(wanted, onProgress) {
+      const id = nextId++
+      return new Promise((done, failed) => {
+        waiting.set(id, { done, failed, onProgress })
+        opened().postMessage({ kind: 'read', id, wanted } satisfies ToPhotoWorker)
+      })
+    },
+    cancel() {
+      end()
+      for (const { done } of waiting.values()) done({ outcome: 'cancelled' })
+      waiting.clear()
+    },
+  }
+}

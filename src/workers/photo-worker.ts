@@ -1,0 +1,91 @@
+/// <reference lib="webworker" />
+import type { Point } from '../core/geometry/point'
+import type { Pixels } from '../core/figure/log/leaf-pixels'
+import { readLeafPhoto, type CornersFrom, type LeafPhoto } from '../core/figure/photo/read-leaf-photo'
+import type { HowTheyLie, MarkRectangle, ViewTrouble } from '../core/figure/photo/photo-view'
+import { imageSize, MOST_PIXELS, WORKING_PIXELS } from './image-size'
+
+/** A photograph to be read; `corners` in pixels of the working picture that was shown, null: by ring marks. */
+export interface PhotoWanted {
+  readonly file: Blob
+  readonly rectangle: MarkRectangle
+  readonly lie: HowTheyLie
+  readonly corners: readonly Point<'photo'>[] | null
+}
+
+export type ToPhotoWorker = { readonly kind: 'read'; readonly id: number; readonly wanted: PhotoWanted }
+
+/** What is read, with the straightened picture as a file to be kept. */
+export type ReadPhoto = Omit<LeafPhoto, 'picture' | 'view'> & { readonly picture: Uint8Array<ArrayBuffer>; readonly ending: 'webp' | 'jpg' | 'png' }
+
+export type PhotoTrouble =
+  | { readonly trouble: 'no picture' }
+  | { readonly trouble: 'too many pixels'; readonly width: number; readonly height: number }
+  | ViewTrouble
+
+export type FromPhotoWorker =
+  | { readonly kind: 'progress'; readonly id: number; readonly share: number }
+  | { readonly kind: 'read'; readonly id: number; readonly photo: ReadPhoto }
+  | { readonly kind: 'refused'; readonly id: number; readonly trouble: PhotoTrouble }
+  | { readonly kind: 'failed'; readonly id: number; readonly message: string }
+
+const scope = self as unknown as DedicatedWorkerGlobalScope
+const tell = (message: FromPhotoWorker, transfer: Transferable[] = []): void => scope.postMessage(message, transfer)
+
+// one after the other: two photographs of 12 MP at once would take twice the memory
+let before: Promise<void> = Promise.resolve()
+
+scope.onmessage = ({ data: { id, wanted } }: MessageEvent<ToPhotoWorker>) => {
+  before = before.then(() => read(id, wanted)).catch((error: unknown) => {
+    tell({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error) })
+  })
+}
+
+async function read(id: number, { file, rectangle, lie, corners }: PhotoWanted): Promise<void> {
+  const photo = await decoded(file)
+  if ('trouble' in photo) return tell({ kind: 'refused', id, trouble: photo })
+  tell({ kind: 'progress', id, share: 0.1 })
+  const from: CornersFrom = corners ? { from: 'taps', corners } : { from: 'marks' }
+  const result = readLeafPhoto(photo, from, rectangle, lie, (share) => tell({ kind: 'progress', id, share }))
+  if (!result.ok) return tell({ kind: 'refused', id, trouble: result.reason })
+  const { picture, view: _view, ...rest } = result.value
+  const { bytes, ending } = await encoded(picture)
+  tell({ kind: 'read', id, photo: { ...rest, picture: bytes, ending } }, [bytes.buffer])
+}
+
+/** The photograph's pixels, turned as it was taken and reduced to what is worked on; or why there are none. */
+async function decoded(file: Blob): Promise<Pixels | PhotoTrouble> {
+  const head = new Uint8Array(await file.slice(0, 400_000).arrayBuffer())
+  const size = imageSize(head)
+  if (size && size.width * size.height > MOST_PIXELS) return { trouble: 'too many pixels', ...size }
+  let bitmap: ImageBitmap
+  try {
+    bitmap = await createImageBitmap(file, { imageOrientation: 'from-image', ...reduced(size) })
+  } catch {
+    return { trouble: 'no picture' }
+  }
+  const canvas = new OffscreenCanvas(bitmap.width, bitmap.height)
+  const context = canvas.getContext('2d', { willReadFrequently: true })
+  if (!context) throw new Error(`This browser has no room for a photograph of ${bitmap.width} x ${bitmap.height} pixels.`)
+  context.drawImage(bitmap, 0, 0)
+  const { width, height } = bitmap
+  bitmap.close()
+  return { width, height, rgba: context.getImageData(0, 0, width, height).data }
+}
+
+/** To the working size while decoding. A photo turned by a quarter keeps its shape: only one side is given. */
+function reduced(size: { readonly width: number; readonly height: number } | null): ImageBitmapOptions {
+  if (!size || size.width * size.height <= WORKING_PIXELS) return {}
+  const by = Math.sqrt(WORKING_PIXELS / (size.width * size.height))
+  return { resizeWidth: Math.round(size.width * by), resizeQuality: 'high' }
+}
+
+async function encoded({ width, height, rgba }: Pixels): Promise<{ bytes: Uint8Array<ArrayBuffer>; ending: 'webp' | 'jpg' | 'png' }> {
+  const canvas = new OffscreenCanvas(width, height)
+  const context = canvas.getContext('2d')
+  if (!context) throw new Error(`This browser has no room for a picture of ${width} x ${height} pixels.`)
+  context.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, 0)
+  // a browser that can't write WebP gives PNG instead, and says so
+  const blob = await canvas.convertToBlob({ type: 'image/webp', quality: 0.88 })
+  return { bytes: new Uint8Array(await blob.arrayBuffer()), ending: blob.type === 'image/webp' ? 'webp' : 'png' }
+}
