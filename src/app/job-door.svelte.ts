@@ -55,7 +55,11 @@ export class JobDoor {
   async save(): Promise<void> {
     await this.#watched('saved', async () => {
       const { job } = this.workshop
-      const saved = await saveFile(packJob(job, await this.shelf.readAll(picturesOf(job))), fileNameFor(job.name), this.#handle)
+      const saved = await saveFile(
+        packJob(job, await this.shelf.readAll(picturesOf(job))),
+        fileNameFor(job.name),
+        this.#handle,
+      )
       if (saved.outcome !== 'saved') return
       this.#handle = saved.handle
       this.workshop.said = `Saved as ${saved.name}`

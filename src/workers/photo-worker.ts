@@ -1,22 +1,31 @@
 /// <reference lib="webworker" />
-import type { Point } from '../core/geometry/point'
+import { point } from '../core/geometry/point'
 import type { Pixels } from '../core/figure/log/leaf-pixels'
 import { readLeafPhoto, type CornersFrom, type LeafPhoto } from '../core/figure/photo/read-leaf-photo'
 import type { HowTheyLie, MarkRectangle, ViewTrouble } from '../core/figure/photo/photo-view'
 import { imageSize, MOST_PIXELS, WORKING_PIXELS } from './image-size'
 
-/** A photograph to be read; `corners` in pixels of the working picture that was shown, null: by ring marks. */
+/** A place in a photograph: 0 to 1 from its left and its top. */
+export interface Share {
+  readonly x: number
+  readonly y: number
+}
+
+/** A photograph to be read; `corners` as shares of its width and height, null: by ring marks. */
 export interface PhotoWanted {
   readonly file: Blob
   readonly rectangle: MarkRectangle
   readonly lie: HowTheyLie
-  readonly corners: readonly Point<'photo'>[] | null
+  readonly corners: readonly Share[] | null
 }
 
 export type ToPhotoWorker = { readonly kind: 'read'; readonly id: number; readonly wanted: PhotoWanted }
 
 /** What is read, with the straightened picture as a file to be kept. */
-export type ReadPhoto = Omit<LeafPhoto, 'picture' | 'view'> & { readonly picture: Uint8Array<ArrayBuffer>; readonly ending: 'webp' | 'jpg' | 'png' }
+export type ReadPhoto = Omit<LeafPhoto, 'picture' | 'view'> & {
+  readonly picture: Uint8Array<ArrayBuffer>
+  readonly ending: 'webp' | 'jpg' | 'png'
+}
 
 export type PhotoTrouble =
   | { readonly trouble: 'no picture' }
@@ -36,16 +45,20 @@ const tell = (message: FromPhotoWorker, transfer: Transferable[] = []): void => 
 let before: Promise<void> = Promise.resolve()
 
 scope.onmessage = ({ data: { id, wanted } }: MessageEvent<ToPhotoWorker>) => {
-  before = before.then(() => read(id, wanted)).catch((error: unknown) => {
-    tell({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error) })
-  })
+  before = before
+    .then(() => read(id, wanted))
+    .catch((error: unknown) => {
+      tell({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error) })
+    })
 }
 
 async function read(id: number, { file, rectangle, lie, corners }: PhotoWanted): Promise<void> {
   const photo = await decoded(file)
   if ('trouble' in photo) return tell({ kind: 'refused', id, trouble: photo })
   tell({ kind: 'progress', id, share: 0.1 })
-  const from: CornersFrom = corners ? { from: 'taps', corners } : { from: 'marks' }
+  const from: CornersFrom = corners
+    ? { from: 'taps', corners: corners.map(({ x, y }) => point<'photo'>(x * photo.width, y * photo.height)) }
+    : { from: 'marks' }
   const result = readLeafPhoto(photo, from, rectangle, lie, (share) => tell({ kind: 'progress', id, share }))
   if (!result.ok) return tell({ kind: 'refused', id, trouble: result.reason })
   const { picture, view: _view, ...rest } = result.value
@@ -66,7 +79,8 @@ async function decoded(file: Blob): Promise<Pixels | PhotoTrouble> {
   }
   const canvas = new OffscreenCanvas(bitmap.width, bitmap.height)
   const context = canvas.getContext('2d', { willReadFrequently: true })
-  if (!context) throw new Error(`This browser has no room for a photograph of ${bitmap.width} x ${bitmap.height} pixels.`)
+  if (!context)
+    throw new Error(`This browser has no room for a photograph of ${bitmap.width} x ${bitmap.height} pixels.`)
   context.drawImage(bitmap, 0, 0)
   const { width, height } = bitmap
   bitmap.close()
@@ -80,7 +94,11 @@ function reduced(size: { readonly width: number; readonly height: number } | nul
   return { resizeWidth: Math.round(size.width * by), resizeQuality: 'high' }
 }
 
-async function encoded({ width, height, rgba }: Pixels): Promise<{ bytes: Uint8Array<ArrayBuffer>; ending: 'webp' | 'jpg' | 'png' }> {
+async function encoded({
+  width,
+  height,
+  rgba,
+}: Pixels): Promise<{ bytes: Uint8Array<ArrayBuffer>; ending: 'webp' | 'jpg' | 'png' }> {
   const canvas = new OffscreenCanvas(width, height)
   const context = canvas.getContext('2d')
   if (!context) throw new Error(`This browser has no room for a picture of ${width} x ${height} pixels.`)

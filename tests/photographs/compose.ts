@@ -175,7 +175,9 @@ function tableColour({ table, seed }: PhotoOptions) {
   const noise = Float32Array.from({ length: size * size }, () => bellNumber(random))
   const streak = Float32Array.from({ length: 4096 }, () => bellNumber(random))
   return (x: number, y: number, into: Float64Array) => {
-    const n = noise[(((y * 1.3) & 255) << 8) | ((x * 1.3) & 255)]! * 0.5 + noise[(((y / 9) & 255) << 8) | ((x / 9) & 255)]! * 0.5
+    const n =
+      noise[(((y * 1.3) & 255) << 8) | ((x * 1.3) & 255)]! * 0.5 +
+      noise[(((y / 9) & 255) << 8) | ((x / 9) & 255)]! * 0.5
     const s = streak[(x * 0.7 + 6 * Math.sin(y / 300)) & 4095]! * 0.5 + streak[((x + 500) / 6) & 4095]! * 0.7
     const by = 1 + table.weave * n + table.grain * s
     for (let c = 0; c < 3; c++) into[c] = table.colour[c]! * by
@@ -202,7 +204,12 @@ function readLeaf({ width, height, rgba }: Pixels, u: number, v: number, into: F
   if (x < 0 || y < 0 || x >= width - 1 || y >= height - 1) return
   const [x0, y0] = [x | 0, y | 0]
   let [r, g, b, a] = [0, 0, 0, 0]
-  for (const [dx, dy] of [[0, 0], [1, 0], [0, 1], [1, 1]] as const) {
+  for (const [dx, dy] of [
+    [0, 0],
+    [1, 0],
+    [0, 1],
+    [1, 1],
+  ] as const) {
     const at = ((y0 + dy) * width + x0 + dx) * 4
     const share = (dx ? x - x0 : 1 - x + x0) * (dy ? y - y0 : 1 - y + y0) * (rgba[at + 3]! / 255)
     r += rgba[at]! * share
@@ -230,7 +237,12 @@ function expose(at: (x: number, y: number, into: Float64Array) => void, camera: 
   for (let y = 0; y < o.height; y++)
     for (let x = 0; x < o.width; x++) {
       let [r, g, b] = [0, 0, 0]
-      for (const [dx, dy] of [[0.25, 0.25], [0.75, 0.25], [0.25, 0.75], [0.75, 0.75]] as const) {
+      for (const [dx, dy] of [
+        [0.25, 0.25],
+        [0.75, 0.25],
+        [0.25, 0.75],
+        [0.75, 0.75],
+      ] as const) {
         const p = camera.toPlane(point(x + dx, y + dy))
         at(p.x, p.y, colour)
         r += colour[0]!

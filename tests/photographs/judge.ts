@@ -20,7 +20,12 @@ export interface Judgement {
 export function judge({ pixels, outline, rectangle, marks }: ComposedPhoto): Judgement {
   const read = readLeafPhoto(pixels, { from: 'marks' }, rectangle, { sideUp: 'numbered', dotAt: 'numbered end' })
   if (!read.ok) return { straight: null, mean: NaN, p95: NaN, iou: 0, outcome: 'refused', why: read.reason.trouble }
-  const truth = [[0, 0], [1, 0], [1, 1], [0, 1]].map(([x, y]) => point<'leaf'>(x! * rectangle.across, y! * rectangle.along))
+  const truth = [
+    [0, 0],
+    [1, 0],
+    [1, 1],
+    [0, 1],
+  ].map(([x, y]) => point<'leaf'>(x! * rectangle.across, y! * rectangle.along))
   const straight = Math.max(...truth.map((p, i) => distance(p, photoToLeaf(read.value.view, marks[i]!))))
   return { straight, ...judgeOutline(read.value, outline) }
 }
@@ -28,7 +33,9 @@ export function judge({ pixels, outline, rectangle, marks }: ComposedPhoto): Jud
 function judgeOutline({ outline }: LeafPhoto, truth: Ring<'leaf'>) {
   if (!outline.ok) return { mean: NaN, p95: NaN, iou: 0, outcome: 'refused' as const, why: outline.reason }
   const found = outline.value.outline
-  const errors = [...along(truth).map((p) => toRing(p, found)), ...along(found).map((p) => toRing(p, truth))].sort((a, b) => a - b)
+  const errors = [...along(truth).map((p) => toRing(p, found)), ...along(found).map((p) => toRing(p, truth))].sort(
+    (a, b) => a - b,
+  )
   const mean = errors.reduce((sum, e) => sum + e, 0) / errors.length
   const common = intersect([[found]], [[truth]]).reduce((sum, polygon) => sum + polygonArea(polygon), 0)
   const all = polygonArea([found]) + polygonArea([truth]) - common
@@ -44,7 +51,9 @@ function judgeOutline({ outline }: LeafPhoto, truth: Ring<'leaf'>) {
 const along = (ring: Ring<'leaf'>): Point<'leaf'>[] =>
   ringEdges(ring).flatMap(({ a, b }) => {
     const steps = Math.max(1, Math.round(distance(a, b) / 3))
-    return Array.from({ length: steps }, (_, i) => point<'leaf'>(a.x + ((b.x - a.x) * i) / steps, a.y + ((b.y - a.y) * i) / steps))
+    return Array.from({ length: steps }, (_, i) =>
+      point<'leaf'>(a.x + ((b.x - a.x) * i) / steps, a.y + ((b.y - a.y) * i) / steps),
+    )
   })
 
 const toRing = (p: Point<'leaf'>, ring: Ring<'leaf'>): number => {

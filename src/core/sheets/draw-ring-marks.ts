@@ -24,7 +24,9 @@ function drawRingMarks(page: PageSize): readonly Item[] {
   const head = pageHead(page, 'Ring marks', 'For photographs of leaves', HOW)
   const foot = pageFoot(page, [MIND])
   const [left, top] = [page.width / 2 - CARD - 2, (head.bottom + foot.bottom) / 2 - CARD - 2]
-  const places = [0, 1, 2, 3].map((i) => point<'sheet'>(left + (i % 2) * (CARD + 4), top + Math.floor(i / 2) * (CARD + 4)))
+  const places = [0, 1, 2, 3].map((i) =>
+    point<'sheet'>(left + (i % 2) * (CARD + 4), top + Math.floor(i / 2) * (CARD + 4)),
+  )
   return [...head.items, ...places.flatMap((at, i) => card(at, i === 0)), ...foot.items]
 }
 

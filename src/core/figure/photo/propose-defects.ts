@@ -39,11 +39,35 @@ export function proposeDefects(picture: Pixels, frame: StraightFrame, outline: R
     const centre = at((patches.left[p]! + patches.right[p]! + 1) / 2, (patches.top[p]! + patches.bottom[p]! + 1) / 2)
     const [top, bottom] = [at(0, patches.top[p]!).y, at(0, patches.bottom[p]! + 1).y]
     if (isKnot(w, h, patches.area[p]! * px * px))
-      found.push({ size: w * h, defect: { id: '', kind: 'knot', note: '', shape: 'spot', centre, radius: Math.round(5 * Math.hypot(w, h)) / 10 } })
-    else if (h >= SPLIT.length && h > SPLIT.slender * w && (top - box.min.y < SPLIT.fromEnd || box.max.y - bottom < SPLIT.fromEnd)) {
+      found.push({
+        size: w * h,
+        defect: {
+          id: '',
+          kind: 'knot',
+          note: '',
+          shape: 'spot',
+          centre,
+          radius: Math.round(5 * Math.hypot(w, h)) / 10,
+        },
+      })
+    else if (
+      h >= SPLIT.length &&
+      h > SPLIT.slender * w &&
+      (top - box.min.y < SPLIT.fromEnd || box.max.y - bottom < SPLIT.fromEnd)
+    ) {
       const atStart = top - box.min.y < box.max.y - bottom
       const [from, to] = atStart ? [box.min.y, bottom] : [box.max.y, top]
-      found.push({ size: h * 4, defect: { id: '', kind: 'split', note: '', shape: 'line', from: point(centre.x, from), to: point(centre.x, to) } })
+      found.push({
+        size: h * 4,
+        defect: {
+          id: '',
+          kind: 'split',
+          note: '',
+          shape: 'line',
+          from: point(centre.x, from),
+          to: point(centre.x, to),
+        },
+      })
     }
   }
   return found
@@ -80,4 +104,3 @@ function crossings(ring: Ring<'leaf'>, y: number): number[] {
   }
   return xs.sort((p, q) => p - q)
 }
-

@@ -20,8 +20,7 @@ import { straightened, type StraightFrame, type View } from './straighten'
 
 /** Where the corners of the rectangle are known from. */
 export type CornersFrom =
-  | { readonly from: 'marks' }
-  | { readonly from: 'taps'; readonly corners: readonly Point<'photo'>[] }
+  { readonly from: 'marks' } | { readonly from: 'taps'; readonly corners: readonly Point<'photo'>[] }
 
 /** All that one photograph tells of a leaf. */
 export interface LeafPhoto extends PhotoView {

@@ -31,7 +31,7 @@ export function findRingMarks(photo: Pixels): readonly FoundMark[] {
   const found = ringsIn(coarse === 1 ? full : greyOf(photo, coarse), coarse)
   const rings = found.length < 4 && coarse > 1 ? ringsIn(full, 1) : found
   const printed = rings.filter((ring) => isPrinted(full, ring))
-  return ofOneSize(printed.map((ring) => refined(full, ring))).sort((a, b) => a.centre.x - b.centre.x)
+  return [...ofOneSize(printed.map((ring) => refined(full, ring)))].sort((a, b) => a.centre.x - b.centre.x)
 }
 
 /** Black on white, as no knot is: the hole as white as the disc, the ring far darker. */
@@ -83,7 +83,8 @@ function isRing(patches: Patches, hole: number, ring: number): boolean {
   const isTwice = (a: number, b: number) => a / b > 1.55 && a / b < 2.7
   if (!isTwice(outer.width, inner.width) || !isTwice(outer.height, inner.height)) return false
   const slack = (size: number) => Math.max(0.08 * size, 1.5)
-  if (Math.abs(inner.x - outer.x) > slack(outer.width) || Math.abs(inner.y - outer.y) > slack(outer.height)) return false
+  if (Math.abs(inner.x - outer.x) > slack(outer.width) || Math.abs(inner.y - outer.y) > slack(outer.height))
+    return false
   const expected = (Math.PI / 4) * (outer.width * outer.height - inner.width * inner.height)
   return Math.abs(patches.area[ring]! / expected - 1) < 0.22
 }

@@ -124,7 +124,13 @@ function largestPatch(mask: Uint8Array, width: number, height: number): Uint8Arr
   for (let i = 0; i < of.length; i++) if (mask[i]) isHot[of[i]!] = 1
   let best = -1
   for (let p = 0; p < patches; p++) if (isHot[p] && (best === -1 || area[p]! > area[best]!)) best = p
-  return best === -1 ? null : withoutHoles(Uint8Array.from(of, (p) => (p === best ? 1 : 0)), width, height)
+  return best === -1
+    ? null
+    : withoutHoles(
+        Uint8Array.from(of, (p) => (p === best ? 1 : 0)),
+        width,
+        height,
+      )
 }
 
 /** What is not joined to the frame's border is inside. */

@@ -19,7 +19,9 @@ export function tableModel(
 ): TableModel {
   const [columns, rows] = [Math.ceil(width / cell), Math.ceil(height / cell)]
   const members = cellMembers(isTable, width, height, cell, columns * rows)
-  const models = planes.map((plane) => spreadOver(filledGrid(plane, members, columns, rows), columns, rows, width, height, cell))
+  const models = planes.map((plane) =>
+    spreadOver(filledGrid(plane, members, columns, rows), columns, rows, width, height, cell),
+  )
   const spread = planes.map((plane, p) => {
     const off: number[] = []
     for (let i = 0; i < plane.length; i += 3) if (isTable[i]) off.push(Math.abs(plane[i]! - models[p]![i]!))
