@@ -1,4 +1,5 @@
-import type { OutlineRefusal, OutlineWarning } from '../../core/figure/photo/find-outline'
+import type { OutlineWarning } from '../../core/figure/photo/find-outline'
+import type { OutlineRefusal } from '../../core/figure/photo/separate-leaf'
 import type { PhotoTrouble } from '../../workers/photo-worker'
 
 const PLAIN_CLOTH = 'Use a darker, plain cloth: matt green, blue or slate.'

@@ -4,7 +4,7 @@ import { ok, refused, type Result } from '../../result'
 import type { Pixels } from '../log/leaf-pixels'
 import { leafAlpha } from './local-alpha'
 import { longestContour, simplifiedRing } from './contour'
-import { separateLeaf } from './separate-leaf'
+import { separateLeaf, type OutlineRefusal } from './separate-leaf'
 import type { StraightFrame } from './straighten'
 
 /** An outline read from a straightened photograph. */
@@ -19,8 +19,6 @@ export interface FoundOutline {
 }
 
 export type OutlineWarning = 'low contrast' | 'wood-coloured table' | 'stray patches' | 'unsure stretches'
-
-export type OutlineRefusal = 'no leaf' | 'touches the frame' | 'too little contrast' | 'wood-coloured table'
 
 /** Below this mean contrast an outline is refused; below the next it is given with a warning. */
 const LEAST_CONTRAST = 28

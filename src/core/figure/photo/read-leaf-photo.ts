@@ -3,7 +3,7 @@ import { boxAround, type Box } from '../../geometry/box'
 import { ok, type Result } from '../../result'
 import type { Defect } from '../../leaves/leaf'
 import type { Pixels } from '../log/leaf-pixels'
-import { findOutline, type FoundOutline, type OutlineRefusal } from './find-outline'
+import { findOutline, type FoundOutline } from './find-outline'
 import { proposeDefects } from './propose-defects'
 import {
   mmPerPixelAt,
@@ -16,6 +16,7 @@ import {
   type ViewTrouble,
 } from './photo-view'
 import { findRingMarks } from './ring-marks'
+import type { OutlineRefusal } from './separate-leaf'
 import { straightened, type StraightFrame, type View } from './straighten'
 
 /** Where the corners of the rectangle are known from. */

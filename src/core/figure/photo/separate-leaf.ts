@@ -1,10 +1,12 @@
 import type { Point } from '../../geometry/point'
 import { ok, refused, type Result } from '../../result'
 import type { Pixels } from '../log/leaf-pixels'
-import type { OutlineRefusal } from './find-outline'
 import { findPatches } from './patches'
 import { boxSums, grown, inverted, logOpponent, shrunk, type Plane } from './planes'
 import { tableModel, type TableModel } from './table-model'
+
+/** Why no outline is given: it could not be trusted. */
+export type OutlineRefusal = 'no leaf' | 'touches the frame' | 'too little contrast' | 'wood-coloured table'
 
 export interface Separated {
   /** 1 where the leaf lies. */
