@@ -26,7 +26,7 @@ import { chanceFrom, whole, type Chance } from '../fixtures/geometry/shapes'
 import { anyFlitch, anyRecipe, oneOf } from './any-face'
 import { flitchOf, jobOf, partOf, strips } from './job-builders'
 
-const CASES = Number(process.env['LEAFTURN_CASES'] ?? 60)
+const CASES = Number(process.env['LEAFTURN_CASES'] ?? 30)
 
 const cutsOf = (job: Job): readonly PlannedCut[] =>
   planLedger(derive(job, withoutMemory).parts).flatMap(({ packets }) => packets.flatMap(({ cuts }) => cuts))
