@@ -20,7 +20,12 @@ export function checkCentre(
     case 'diamond':
       return crossingCentre(face, centre, shop)
     case 'box':
+    case 'planks':
       return []
+    case 'herringbone':
+      return recipe.columns % 2 === 0 ? seamOnCentre(face, seams, centre, shop) : []
+    case 'parquet':
+      return recipe.columns % 2 === 0 && recipe.rows % 2 === 0 ? crossingCentre(face, centre, shop) : []
     case 'end match':
       return columnsOf(face) % 2 === 0 ? seamOnCentre(face, seams, centre, shop) : leafOnCentre(face, shop)
     case 'strips':

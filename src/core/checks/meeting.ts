@@ -23,7 +23,7 @@ type Promised = 'mirrors' | 'repeats'
 
 /**
  * What the figure ought to do at a seam. Where grain runs against grain by the nature of the match (a slipped sunburst,
- * a reverse slip, whose neighbours lie end against end) nothing is promised.
+ * a reverse slip, whose neighbours lie end against end, a parquet) or no match is wanted, nothing is promised.
  */
 function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
   switch (recipe.pattern) {
@@ -32,7 +32,11 @@ function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
     case 'diamond':
       return 'mirrors'
     case 'box':
+    case 'herringbone':
       return seam.kind === 'mitre' ? 'mirrors' : null
+    case 'parquet':
+    case 'planks':
+      return null
     case 'radial':
       return recipe.match === 'book' ? 'mirrors' : null
     case 'strips':

@@ -8,6 +8,9 @@ import type {
   DiamondRecipe,
   EndMatchRecipe,
   FourWayRecipe,
+  HerringboneRecipe,
+  ParquetRecipe,
+  PlanksRecipe,
   RadialRecipe,
   Recipe,
   StripRecipe,
@@ -23,6 +26,9 @@ export type RecipePatch =
   | Partial<RadialRecipe>
   | Partial<DiamondRecipe>
   | Partial<BoxRecipe>
+  | Partial<HerringboneRecipe>
+  | Partial<ParquetRecipe>
+  | Partial<PlanksRecipe>
 
 /**
  * Changes what a face is made by. Within a pattern everything stays that still has a meaning: hand-made choices go by

@@ -54,7 +54,8 @@ function boxOf({ outline: { shape } }: Part, ring: Ring<'panel'>, plain: Box<'pa
 /** What a pattern is told: the finished panel's box, and how far the sheet stands out beyond it. */
 export function patternSizes(part: Part): Sizes {
   const { width, length, core, overhang } = part
-  if (part.outline.shape === 'rectangle') return { width, length, beyond: addedEdges(core, overhang) }
+  const lost = { first: part.allowance, later: part.laterAllowance }
+  if (part.outline.shape === 'rectangle') return { width, length, beyond: addedEdges(core, overhang), lost }
   const { finished, sheet } = threeSizes(part)
   return {
     width,
@@ -65,6 +66,7 @@ export function patternSizes(part: Part): Sizes {
       bottom: sheet.max.y - finished.max.y,
       left: finished.min.x - sheet.min.x,
     },
+    lost,
   }
 }
 

@@ -1,4 +1,4 @@
-import { regionBox, boxWidth, type Box } from '../geometry/box'
+import { regionBox, boxHeight, boxWidth, type Box } from '../geometry/box'
 import type { Point } from '../geometry/point'
 import type { Region } from '../geometry/polygon'
 import type { Part } from '../job/job'
@@ -8,6 +8,9 @@ import { DIAMOND_COUNT } from '../patterns/diamond'
 import { END_MATCH_COUNTS } from '../patterns/end-match'
 import { FOUR_WAY_COUNTS } from '../patterns/four-way'
 import type { Sizes } from '../patterns/pattern'
+import { leastHerringboneLeaves, stripsInColumn } from '../patterns/herringbone'
+import { leastParquetLeaves, parquetPieces } from '../patterns/parquet'
+import { PLANK_COUNTS, plankCountByHand } from '../patterns/planks'
 import { RADIAL_COUNTS } from '../patterns/radial'
 import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
 import { CENTRE_BOOK_COUNTS, STRIP_COUNTS } from '../patterns/strips'
@@ -49,11 +52,12 @@ export function resolveRecipe(
   if (recipe.pattern === 'strips' && recipe.arrangement === 'running')
     return resolveRunning(part, recipe, sheet, leaves)
   const plain = (count: number): Resolved => ({ count, bands: null, position: null, bare: 0 })
-  if (recipe.count !== 'fewest') return plain(allowedCount(recipe, recipe.count))
-  const least = leastCount(recipe, { ...sizesDemand(sizes), usable: widest(leaves) - 2 * part.allowance })
+  const fixed = fixedCount(recipe, sizes)
+  if (fixed !== null) return plain(fixed)
+  const least = leastCount(recipe, sizes, longest(leaves), { ...sizesDemand(sizes), usable: widest(leaves) - 2 * part.allowance })
   const step = countStep(recipe)
   if (!Number.isFinite(step)) return plain(least)
-  const most = Math.max(least, Math.min(leaves.length, least + TRIES * step))
+  const most = Math.max(least, Math.min(leaves.length, mostCount(recipe, sizes, least)))
   for (let count = least; count <= most; count += step) if (works(count)) return plain(count)
   return plain(least)
 }
@@ -99,11 +103,14 @@ function shortRunning(
 
 const sizesDemand = ({ width, beyond }: Sizes) => ({ width, left: beyond.left, right: beyond.right })
 
+const longest = (leaves: RunLeaves): number =>
+  Math.max(0, ...leaves.map(({ usable }) => (usable.length ? boxHeight(regionBox(usable as Region<'leaf'>)) : 0)))
+
 const widest = (leaves: RunLeaves): number =>
   Math.max(0, ...leaves.map(({ usable }) => (usable.length ? boxWidth(regionBox(usable as Region<'leaf'>)) : 0)))
 
 /** The fewest that a recipe could do with, going by width alone. */
-function leastCount(recipe: Recipe, demand: CountDemand): number {
+function leastCount(recipe: Recipe, sizes: Sizes, long: number, demand: CountDemand): number {
   // too narrow to be told from nothing: a count that at least can be drawn
   const sane = { ...demand, usable: Math.max(20, demand.usable) }
   switch (recipe.pattern) {
@@ -113,6 +120,12 @@ function leastCount(recipe: Recipe, demand: CountDemand): number {
       return DIAMOND_COUNT
     case 'box':
       return BOX_COUNT
+    case 'herringbone':
+      return leastHerringboneLeaves(recipe, sizes, long)
+    case 'parquet':
+      return leastParquetLeaves(recipe, sizes, long)
+    case 'planks':
+      return Math.min(PLANK_COUNTS.max, balanceCountAfter(sane))
     case 'end match':
       return allowedCount(
         recipe,
@@ -149,12 +162,35 @@ function countStep(recipe: Recipe): number {
       return RADIAL_COUNTS.step
     case 'end match':
       return recipe.rows
+    case 'herringbone':
+      return recipe.columns
+    case 'parquet':
+    case 'planks':
+      return 1
     case 'diamond':
     case 'box':
       return Infinity
     case 'strips':
       return recipe.arrangement === 'centre balance' || recipe.centreOn !== 'either' ? 2 : 1
   }
+}
+
+/** What is asked for; null where the fewest are to be found. */
+function fixedCount(recipe: Recipe, sizes: Sizes): number | null {
+  if (recipe.pattern === 'planks' && recipe.widths !== 'seeded') return plankCountByHand(recipe.widths, sizes.width)
+  if (recipe.count === 'fewest') return null
+  // no more leaves than there are pieces
+  if (recipe.pattern === 'parquet') return Math.min(parquetPieces(recipe), recipe.count)
+  if (recipe.pattern === 'herringbone')
+    return Math.min(recipe.columns * stripsInColumn(recipe, sizes), allowedCount(recipe, recipe.count))
+  return allowedCount(recipe, recipe.count)
+}
+
+/** Small pieces are tried down to one a leaf; strips until they have become very narrow. */
+function mostCount(recipe: Recipe, sizes: Sizes, least: number): number {
+  if (recipe.pattern === 'parquet') return parquetPieces(recipe)
+  if (recipe.pattern === 'herringbone') return recipe.columns * stripsInColumn(recipe, sizes)
+  return least + TRIES * countStep(recipe)
 }
 
 /** The nearest count that the pattern can lay at all; whether it is a good one is said by the findings. */
@@ -164,6 +200,12 @@ function allowedCount(recipe: Recipe, count: number): number {
       return DIAMOND_COUNT
     case 'box':
       return BOX_COUNT
+    case 'herringbone':
+      return inSteps(count, { min: recipe.columns, max: 500, step: recipe.columns })
+    case 'parquet':
+      return count
+    case 'planks':
+      return inSteps(count, { ...PLANK_COUNTS, step: 1 })
     case 'four-way':
       return inSteps(count, FOUR_WAY_COUNTS)
     case 'end match': {

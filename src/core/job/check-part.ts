@@ -1,13 +1,15 @@
 import type { Edges } from '../geometry/box'
 import { panelRing } from '../geometry/panel-outline'
-import type { Recipe, StripRecipe } from '../patterns/recipe'
+import { stripsInColumn } from '../patterns/herringbone'
+import { parquetPieces } from '../patterns/parquet'
+import type { PlanksRecipe, Recipe, StripRecipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
 import { makeUpTrouble } from './check-make-up'
 import type { Part } from './job'
 import { textTrouble } from './check-text'
 import { outlineTrouble } from './check-outline'
-import { LIMITS, LONGEST_NAME, type Limits } from './limits'
+import { LIMITS, LONGEST_NAME, MOST_PIECES, MOST_PLANKS, type Limits } from './limits'
 import { inPlace } from './place-words'
 import type { MeaningTrouble } from './trouble'
 
@@ -23,6 +25,8 @@ export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
     outlineTrouble(part, owner) ??
     coreTrouble(part, owner) ??
     recipeTrouble(part.recipe, owner) ??
+    piecesTrouble(part.recipe, owner) ??
+    manyPieces(part, owner) ??
     placesTrouble(part, owner) ??
     madeUpTrouble(part, owner)
   )
@@ -58,6 +62,64 @@ function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
         pointTrouble(recipe.centre, [owner], ['recipe', 'centre']))
       : null)
   )
+}
+
+/** The numbers of a herringbone, a parquet or a planked face. */
+function piecesTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
+  const place = (field: string) => inPlace([owner], ['recipe', field])
+  switch (recipe.pattern) {
+    case 'herringbone':
+      return (
+        numberTrouble(recipe.angle, LIMITS.boneAngle, place('angle')) ??
+        numberTrouble(recipe.stripWidth, LIMITS.stripWidth, place('stripWidth')) ??
+        numberTrouble(recipe.columns, LIMITS.boneColumns, place('columns'))
+      )
+    case 'parquet':
+      return (
+        numberTrouble(recipe.columns, LIMITS.grid, place('columns')) ??
+        numberTrouble(recipe.rows, LIMITS.grid, place('rows')) ??
+        numberTrouble(recipe.strips, LIMITS.blockStrips, place('strips'))
+      )
+    case 'planks':
+      return (
+        numberTrouble(recipe.seed, LIMITS.seed, place('seed')) ??
+        numberTrouble(recipe.unevenness, LIMITS.unevenness, place('unevenness')) ??
+        plankTrouble(recipe.widths, place('widths'))
+      )
+    default:
+      return null
+  }
+}
+
+function plankTrouble(widths: PlanksRecipe['widths'], place: string): MeaningTrouble | null {
+  if (widths === 'seeded') return null
+  if (widths.length > MOST_PLANKS)
+    return { trouble: 'too many', place, value: widths.length, things: 'widths', limit: MOST_PLANKS }
+  for (const strip of widths) {
+    const wrong = numberTrouble(strip, LIMITS.plankWidth, place)
+    if (wrong) return wrong
+  }
+  return null
+}
+
+/** Narrow strips on a large panel would make more pieces than anyone lays. */
+function manyPieces(part: Part, owner: string): MeaningTrouble | null {
+  const pieces = pieceCount(part)
+  if (pieces <= MOST_PIECES) return null
+  return { trouble: 'too many', place: inPlace([owner], ['recipe']), value: pieces, things: 'pieces', limit: MOST_PIECES }
+}
+
+function pieceCount({ recipe, width, length, core, overhang, allowance, laterAllowance }: Part): number {
+  if (recipe.pattern === 'parquet') return parquetPieces(recipe)
+  if (recipe.pattern !== 'herringbone') return 0
+  const beyond = {
+    top: core.top + overhang.top,
+    right: core.right + overhang.right,
+    bottom: core.bottom + overhang.bottom,
+    left: core.left + overhang.left,
+  }
+  const lost = { first: allowance, later: laterAllowance }
+  return recipe.columns * stripsInColumn(recipe, { width, length, beyond, lost })
 }
 
 /** Two halves booked at the centre leave no choice of arrangement. */

@@ -18,6 +18,10 @@ export const MOST_POINTS = 5_000
 export const MOST_DEFECTS = 500
 /** Pieces cut from one leaf. */
 export const MOST_CUTS = 200
+/** Pieces of one face. */
+export const MOST_PIECES = 300
+/** Widths typed for one planked face. */
+export const MOST_PLANKS = 63
 /** Positions, chosen leaves or nudges of one part. */
 export const MOST_ENTRIES = 2_000
 export const LONGEST_NAME = 200
@@ -56,6 +60,14 @@ export const LIMITS = {
   firstSeam: { least: -360, most: 360, unit: 'degrees' },
   angle: { least: 1, most: 89, unit: 'degrees' },
   rows: whole(2, 8),
+  boneAngle: { least: 10, most: 80, unit: 'degrees' },
+  boneColumns: whole(2, 12),
+  stripWidth: mm(10, 1_000),
+  grid: whole(2, 16),
+  blockStrips: whole(1, 8),
+  plankWidth: mm(5, LARGEST),
+  seed: whole(1, 9_999),
+  unevenness: { least: 0, most: 80, unit: 'none' },
   count: whole(1, 500),
   pixels: whole(1, 32_767),
   mmPerPx: { least: 0.01, most: 20, unit: 'none' },

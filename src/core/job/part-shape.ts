@@ -1,7 +1,7 @@
 import * as v from 'valibot'
 import { point } from '../geometry/point'
 import { DEFECT_KINDS } from './flitch-shape'
-import { MOST_POINTS } from './limits'
+import { MOST_PLANKS, MOST_POINTS } from './limits'
 import { aBox, aName, anId, aNumber, aPoint, aWholeNumber, byName, notAList, oneOf, someEdges } from './shape-pieces'
 
 const leafCount = 'a whole number or “fewest”'
@@ -81,10 +81,61 @@ const radialShape = v.strictObject({
   numberedEnds,
 })
 
+const herringboneShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('herringbone'),
+  angle: v.optional(aNumber),
+  stripWidth: v.optional(aNumber),
+  columns: v.optional(aWholeNumber),
+  points: v.optional(oneOf(['up', 'down'])),
+  sideUp,
+  numberedEnds,
+})
+
+const parquetShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('parquet'),
+  columns: v.optional(aWholeNumber),
+  rows: v.optional(aWholeNumber),
+  strips: v.optional(aWholeNumber),
+  firstBlock: v.optional(oneOf(['upright', 'lying'])),
+  sideUp,
+})
+
+const planksShape = v.strictObject({
+  ...anyRecipe,
+  pattern: v.literal('planks'),
+  look: v.optional(oneOf(['random', 'planked'])),
+  widths: v.optional(
+    v.union(
+      [
+        v.literal('seeded'),
+        v.pipe(v.array(v.number()), v.maxLength(MOST_PLANKS, `a list of at most ${MOST_PLANKS} widths`)),
+      ],
+      `“seeded” or a list of at most ${MOST_PLANKS} widths`,
+    ),
+  ),
+  seed: v.optional(aWholeNumber),
+  unevenness: v.optional(aNumber),
+  order: v.optional(oneOf(['as they come', 'shuffled'])),
+  ends: v.optional(oneOf(['alike', 'mixed'])),
+  sideUp,
+})
+
 const recipeShape = v.variant(
   'pattern',
-  [stripShape, fourWayShape, endMatchShape, radialShape, diamondShape, boxShape],
-  'one of “strips”, “four-way”, “end match”, “radial”, “diamond”, “box”',
+  [
+    stripShape,
+    fourWayShape,
+    endMatchShape,
+    radialShape,
+    diamondShape,
+    boxShape,
+    herringboneShape,
+    parquetShape,
+    planksShape,
+  ],
+  'one of “strips”, “four-way”, “end match”, “radial”, “diamond”, “box”, “herringbone”, “parquet”, “planks”',
 )
 
 export type RecipeInFile = v.InferOutput<typeof recipeShape>

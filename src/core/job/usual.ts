@@ -8,6 +8,9 @@ import { USUAL_BOX } from '../patterns/box'
 import { USUAL_DIAMOND } from '../patterns/diamond'
 import { USUAL_END_MATCH } from '../patterns/end-match'
 import { USUAL_FOUR_WAY } from '../patterns/four-way'
+import { USUAL_HERRINGBONE } from '../patterns/herringbone'
+import { USUAL_PARQUET } from '../patterns/parquet'
+import { USUAL_PLANKS } from '../patterns/planks'
 import { USUAL_RADIAL } from '../patterns/radial'
 import type { Recipe } from '../patterns/recipe'
 import { USUAL_STRIPS } from '../patterns/strips'
@@ -88,6 +91,9 @@ const USUAL: { readonly [P in Recipe['pattern']]: Extract<Recipe, { pattern: P }
   radial: USUAL_RADIAL,
   diamond: USUAL_DIAMOND,
   box: USUAL_BOX,
+  herringbone: USUAL_HERRINGBONE,
+  parquet: USUAL_PARQUET,
+  planks: USUAL_PLANKS,
 }
 
 /** The recipe of a pattern before anything has been chosen in it. */

@@ -62,7 +62,7 @@ export function planEndMatch(recipe: EndMatchRecipe, sizes: Sizes, count: number
 const hingeSeam = (columns: number): number => Math.floor((columns + 1) / 2)
 
 /** `T2 T1 B1 B2`, or `T1 M B1` for an odd number of rows. */
-function rowId(row: number, rows: number): CellId {
+export function rowId(row: number, rows: number): CellId {
   const twiceOff = 2 * row + 1 - rows
   if (twiceOff === 0) return 'M'
   return `${twiceOff < 0 ? 'T' : 'B'}${Math.floor((Math.abs(twiceOff) + 1) / 2)}`

@@ -44,11 +44,13 @@ export interface Turn {
   readonly spun: boolean | null
 }
 
-/** The finished panel, and the taped sheet beyond it at each edge. */
+/** The finished panel, the taped sheet beyond it at each edge, and what edges lose when they are made straight. */
 export interface Sizes {
   readonly width: number
   readonly length: number
   readonly beyond: Edges
+  /** Lost on side seams, and on those of a later stage. */
+  readonly lost: { readonly first: number; readonly later: number }
 }
 
 /** What a pattern must know of the bundle: whether the numbered faces look towards the next leaf. */

@@ -3,7 +3,10 @@ import type { Band } from './columns'
 import { planDiamond } from './diamond'
 import { planEndMatch } from './end-match'
 import { planFourWay } from './four-way'
+import { planHerringbone } from './herringbone'
+import { planParquet } from './parquet'
 import type { Bundle, Plan, Sizes } from './pattern'
+import { planPlanks } from './planks'
 import { planRadial } from './radial'
 import type { Recipe } from './recipe'
 import { planStrips } from './strips'
@@ -27,6 +30,12 @@ export function planRecipe(
       return planDiamond(recipe, sizes)
     case 'box':
       return planBox(recipe, sizes)
+    case 'herringbone':
+      return planHerringbone(recipe, sizes, count)
+    case 'parquet':
+      return planParquet(recipe, sizes, count)
+    case 'planks':
+      return planPlanks(recipe, sizes, count)
     case 'radial':
       return planRadial(recipe, sizes, count, bundle)
   }

@@ -4,7 +4,16 @@ import type { Point } from '../geometry/point'
  * What has been decided about a face. One member of the union for each pattern; the file of the pattern turns
  * it into cells.
  */
-export type Recipe = StripRecipe | FourWayRecipe | EndMatchRecipe | RadialRecipe | DiamondRecipe | BoxRecipe
+export type Recipe =
+  | StripRecipe
+  | FourWayRecipe
+  | EndMatchRecipe
+  | RadialRecipe
+  | DiamondRecipe
+  | BoxRecipe
+  | HerringboneRecipe
+  | ParquetRecipe
+  | PlanksRecipe
 
 /** A number of leaves, or the fewest that will do. */
 export type LeafCount = number | 'fewest'
@@ -108,4 +117,56 @@ export interface BoxRecipe {
   readonly sideUp: 'numbered' | 'other'
   /** Across the edges: at the panel's edges, or inside. */
   readonly numberedEnds: 'outside' | 'inside'
+}
+
+/** Columns of slanted strips, mirrored at every column seam. */
+export interface HerringboneRecipe {
+  readonly pattern: 'herringbone'
+  /** Between grain and width, degrees. */
+  readonly angle: number
+  /** Across the grain. */
+  readonly stripWidth: number
+  readonly columns: number
+  /** Where the strips of the pair of columns at the centre point. */
+  readonly points: 'up' | 'down'
+  /** Of leaves, a multiple of the columns: each gives several strips, one behind the other. */
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  /** Which side of the first leaf is up; neighbouring columns lie the other side up. */
+  readonly sideUp: 'numbered' | 'other'
+  /** Inside: at the seam of the pair of columns at the centre. */
+  readonly numberedEnds: 'outside' | 'inside'
+}
+
+/** A grid of blocks, neighbours turned by a quarter; in a basket each block is made of several strips. */
+export interface ParquetRecipe {
+  readonly pattern: 'parquet'
+  readonly columns: number
+  readonly rows: number
+  /** Strips in a block: one in a plain parquet. */
+  readonly strips: number
+  /** How the grain of the upper left block lies. */
+  readonly firstBlock: 'upright' | 'lying'
+  /** Of leaves: each gives several pieces, one behind the other. */
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  readonly sideUp: 'numbered' | 'other'
+}
+
+/** Strips of unequal width side by side; no match is wanted. */
+export interface PlanksRecipe {
+  readonly pattern: 'planks'
+  /** Random: leaves side by side, unlike on purpose. Planked: as boards, whose edges may be seen. */
+  readonly look: 'random' | 'planked'
+  /** From a seed, or finished widths from the left edge; the last strip is what is left of the panel. */
+  readonly widths: 'seeded' | readonly number[]
+  readonly seed: number
+  /** Seeded: by how much a width may differ from the mean, percent. */
+  readonly unevenness: number
+  readonly order: 'as they come' | 'shuffled'
+  /** All numbered ends at the top, or some leaves spun. */
+  readonly ends: 'alike' | 'mixed'
+  readonly count: LeafCount
+  readonly firstLeaf: number
+  readonly sideUp: 'numbered' | 'other'
 }

@@ -17,6 +17,16 @@ export function howLeavesMove(recipe: Recipe): string {
       return recipe.grain === 'along the edges'
         ? 'Four pieces with the grain along the panel’s edges are mitred at 45°, every other one turned over.'
         : 'Four pieces with the grain across the panel’s edges are mitred at 45°, every other one turned over.'
+    case 'herringbone':
+      return 'Strips are cut on the slant and laid in columns; each column is the one beside it turned over, so that the strips mirror at every column seam.'
+    case 'parquet':
+      return recipe.strips === 1
+        ? 'Blocks are cut from the leaves one behind the other and laid in a grid, every other one turned by a quarter in its plane.'
+        : 'Strips are cut from the leaves one behind the other and laid side by side into blocks, and every other block is turned by a quarter in its plane.'
+    case 'planks':
+      return recipe.look === 'random'
+        ? 'Leaves of unequal width are laid side by side as they come; no match is wanted.'
+        : 'Strips of unequal width are laid side by side like boards; no match is wanted, and their edges may be seen.'
     case 'radial':
       return recipe.match === 'book'
         ? 'Wedges with the grain on their middle line lie round a centre, every other one turned over.'

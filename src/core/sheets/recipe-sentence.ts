@@ -4,6 +4,9 @@ import type {
   DiamondRecipe,
   EndMatchRecipe,
   FourWayRecipe,
+  HerringboneRecipe,
+  ParquetRecipe,
+  PlanksRecipe,
   RadialRecipe,
   StripRecipe,
 } from '../patterns/recipe'
@@ -23,6 +26,16 @@ export type RecipeField =
   | 'order'
   | 'rows'
   | 'angle'
+  | 'stripWidth'
+  | 'columns'
+  | 'points'
+  | 'strips'
+  | 'firstBlock'
+  | 'widths'
+  | 'seed'
+  | 'unevenness'
+  | 'shuffle'
+  | 'ends alike'
   | 'startAt'
   | 'spine'
   | 'laying'
@@ -58,7 +71,7 @@ export function recipePieces(part: Part, count: number, unit: LengthUnit): reado
     text(` ${count === 1 ? 'leaf' : 'leaves'} from leaf `),
     value('firstLeaf', recipe.firstLeaf),
     text(', '),
-    ...layingPieces(recipe),
+    ...layingPieces(recipe, unit),
     text('with '),
     ...overhangPieces(part, unit),
     text('and '),
@@ -87,6 +100,9 @@ export const FIXED_MATCH = {
   'end match': 'book and end match',
   diamond: 'match in both centre lines',
   box: 'mitred match',
+  herringbone: 'V match',
+  parquet: 'quarter-turned match',
+  planks: 'face without match',
 } as const
 
 /** What a face is called in one word or two: its arrangement, or the set piece that it is. */
@@ -98,12 +114,16 @@ export function faceName(recipe: Part['recipe']): string {
       return recipe.runs === 'round' ? 'diamond' : 'reverse diamond'
     case 'box':
       return recipe.grain === 'along the edges' ? 'box' : 'reverse box'
+    case 'parquet':
+      return recipe.strips === 1 ? 'parquet' : 'basket'
+    case 'planks':
+      return recipe.look
     default:
       return recipe.pattern
   }
 }
 
-function layingPieces(recipe: Part['recipe']): readonly RecipePiece[] {
+function layingPieces(recipe: Part['recipe'], unit: LengthUnit): readonly RecipePiece[] {
   switch (recipe.pattern) {
     case 'strips':
       return [...stripPieces(recipe), ...turnPieces(recipe)]
@@ -137,6 +157,12 @@ function layingPieces(recipe: Part['recipe']): readonly RecipePiece[] {
         ...(recipe.grain === 'along the edges' ? [] : endPieces(recipe, 'inside', 'at the edges')),
         ...firstSidePieces(recipe),
       ]
+    case 'herringbone':
+      return herringbonePieces(recipe, unit)
+    case 'parquet':
+      return parquetWords(recipe)
+    case 'planks':
+      return plankPieces(recipe, unit)
     case 'radial':
       return [
         ...endPieces(recipe, 'at the centre', 'at the rim'),
@@ -146,6 +172,63 @@ function layingPieces(recipe: Part['recipe']): readonly RecipePiece[] {
         ...(recipe.match === 'book' ? spinePieces(recipe) : []),
       ]
   }
+}
+
+const herringbonePieces = (recipe: HerringboneRecipe, unit: LengthUnit): readonly RecipePiece[] => [
+  text('in '),
+  value('columns', recipe.columns),
+  text(' columns of strips '),
+  value('stripWidth', showLength(recipe.stripWidth, unit, 'seam')),
+  text(' wide at '),
+  value('angle', showAngle(recipe.angle)),
+  text(', pointing '),
+  value('points', recipe.points),
+  text(', '),
+  ...endPieces(recipe, 'at the seam of the middle pair', 'away from the seam of the middle pair'),
+  ...firstSidePieces(recipe),
+]
+
+const parquetWords = (recipe: ParquetRecipe): readonly RecipePiece[] => [
+  text('in '),
+  value('columns', recipe.columns),
+  text(' columns and '),
+  value('rows', recipe.rows),
+  text(' rows of blocks'),
+  ...(recipe.strips === 1 ? [] : [text(' of '), value('strips', recipe.strips), text(' strips')]),
+  text(', the upper left one '),
+  value('firstBlock', recipe.firstBlock),
+  text(', the '),
+  value('sideUp', recipe.sideUp),
+  text(' side up, '),
+]
+
+const plankPieces = (recipe: PlanksRecipe, unit: LengthUnit): readonly RecipePiece[] => [
+  ...(recipe.widths === 'seeded'
+    ? [
+        value('widths', 'widths'),
+        text(' unlike by up to '),
+        value('unevenness', `${recipe.unevenness} %`),
+        text(' (draw '),
+        value('seed', recipe.seed),
+        text('), '),
+      ]
+    : [text('from the left '), value('widths', plankWidths(recipe.widths, unit)), text(' wide, ')]),
+  text('the leaves '),
+  value('shuffle', recipe.order),
+  text(', numbered ends '),
+  value('ends alike', PLANK_ENDS[recipe.ends]),
+  text(', the '),
+  value('sideUp', recipe.sideUp),
+  text(' side up, '),
+]
+
+/** The widths as they are typed, and that the last strip is what is left. */
+const plankWidths = (widths: readonly number[], unit: LengthUnit): string =>
+  [...widths.map((width) => showLength(width, unit, 'seam')), 'the rest'].join(', ')
+
+export const PLANK_ENDS: Readonly<Record<PlanksRecipe['ends'], string>> = {
+  alike: 'all at the top',
+  mixed: 'at either end',
 }
 
 /** How the run goes through the rows. */
@@ -161,7 +244,7 @@ export const DIAMOND_ENDS: Readonly<Record<DiamondRecipe['runs'], readonly [stri
   'to the centre': ['at the centre', 'at the corners'],
 }
 
-const firstSidePieces = ({ sideUp }: DiamondRecipe | BoxRecipe): readonly RecipePiece[] => [
+const firstSidePieces = ({ sideUp }: DiamondRecipe | BoxRecipe | HerringboneRecipe): readonly RecipePiece[] => [
   text('the first leaf with its '),
   value('sideUp', sideUp),
   text(' side up, '),
@@ -201,7 +284,7 @@ const spinePieces = (recipe: StripRecipe | FourWayRecipe | EndMatchRecipe | Radi
 const isRunning = (recipe: Part['recipe']): boolean => recipe.pattern === 'strips' && recipe.arrangement === 'running'
 
 const endPieces = (
-  { numberedEnds }: Exclude<Part['recipe'], StripRecipe>,
+  { numberedEnds }: Exclude<Part['recipe'], StripRecipe | ParquetRecipe | PlanksRecipe>,
   inside: string,
   outside: string,
 ): readonly RecipePiece[] => [

@@ -1,0 +1,26 @@
+import { translation, compose, type Transform } from '../geometry/transform'
+
+/** Where a piece comes from when leaves give several, one behind the other along the grain. */
+export interface Share {
+  /** Counted from 0. */
+  readonly leaf: number
+  /** How many pieces lie before it on its leaf. */
+  readonly before: number
+}
+
+/** Piece `i` of `pieces`, dealt in order to `leaves` leaves (no more than there are pieces) as evenly as can be. */
+export function shareOf(i: number, pieces: number, leaves: number): Share {
+  const leaf = Math.floor((i * leaves) / pieces)
+  return { leaf, before: i - Math.ceil((leaf * pieces) / leaves) }
+}
+
+/** A lay whose window lies so far along the grain behind the first one of its leaf. */
+export const fartherAlong = (lay: Transform<'window', 'panel'>, by: number): Transform<'window', 'panel'> =>
+  by === 0 ? lay : compose(lay, translation<'window'>(0, -by))
+
+/** Kept between two rough pieces on a leaf, for the knife. */
+export const BETWEEN_PIECES = 2
+
+/** The fewest leaves by length alone, for `pieces` of which one begins every `pitch` mm. */
+export const leavesByLength = (pieces: number, pitch: number, longest: number): number =>
+  Math.ceil(pieces / Math.max(1, Math.floor((longest + BETWEEN_PIECES) / pitch)))
