@@ -2,9 +2,21 @@ import { point, type Point } from '../../src/core/geometry/point'
 import type { Part } from '../../src/core/job/job'
 import type { Flitch } from '../../src/core/leaves/flitch'
 import type { Defect, DefectKind, Leaf } from '../../src/core/leaves/leaf'
-import type { DiamondRecipe, EndMatchRecipe, LeafCount, Recipe } from '../../src/core/patterns/recipe'
+import type { DiamondRecipe, EndMatchRecipe, LeafCount, PlanksRecipe, Recipe } from '../../src/core/patterns/recipe'
 import { box, spread, starRing, whole, wildLeaf, type Chance } from '../fixtures/geometry/shapes'
-import { boxed, diamond, endMatch, flitchOf, fourWay, partOf, radial, strips } from './job-builders'
+import {
+  boxed,
+  diamond,
+  endMatch,
+  flitchOf,
+  fourWay,
+  herringbone,
+  parquet,
+  partOf,
+  planks,
+  radial,
+  strips,
+} from './job-builders'
 
 export interface AnyFace {
   readonly part: Part
@@ -62,7 +74,8 @@ export function anyRecipe(chance: Chance): Recipe {
 function anySetPiece(chance: Chance, shared: Partial<EndMatchRecipe>): Recipe {
   const [firstLeaf, numberedEnds] = [shared.firstLeaf!, ends(chance)]
   const sideUp = oneOf(chance, 'numbered' as const, 'other' as const)
-  const kind = whole(chance, 0, 2)
+  const kind = whole(chance, 0, 5)
+  if (kind > 2) return anyNewPiece(chance, kind, { firstLeaf, numberedEnds, sideUp })
   if (kind === 0)
     return diamond({
       firstLeaf,
@@ -81,6 +94,48 @@ function anySetPiece(chance: Chance, shared: Partial<EndMatchRecipe>): Recipe {
     rows,
     count,
     order: oneOf(chance, 'column by column', 'down and up', 'panel'),
+  })
+}
+
+/** Small pieces, several to a leaf, and strips without match. */
+function anyNewPiece(
+  chance: Chance,
+  kind: number,
+  { firstLeaf, numberedEnds, sideUp }: Pick<DiamondRecipe, 'firstLeaf' | 'numberedEnds' | 'sideUp'>,
+): Recipe {
+  if (kind === 3) {
+    const columns = whole(chance, 2, 4)
+    return herringbone({
+      firstLeaf,
+      numberedEnds,
+      sideUp,
+      columns,
+      angle: oneOf(chance, 45, 30, spread(chance, 10, 75)),
+      stripWidth: spread(chance, 60, 180),
+      points: oneOf(chance, 'up', 'down'),
+      count: oneOf<LeafCount>(chance, 'fewest', columns * whole(chance, 1, 4)),
+    })
+  }
+  if (kind === 4)
+    return parquet({
+      firstLeaf,
+      sideUp,
+      columns: whole(chance, 2, 5),
+      rows: whole(chance, 2, 5),
+      strips: whole(chance, 1, 3),
+      firstBlock: oneOf(chance, 'upright', 'lying'),
+      count: oneOf<LeafCount>(chance, 'fewest', whole(chance, 1, 12)),
+    })
+  return planks({
+    firstLeaf,
+    sideUp,
+    look: oneOf(chance, 'random', 'planked'),
+    widths: oneOf<PlanksRecipe['widths']>(chance, 'seeded', [90.5, 120, 70]),
+    seed: whole(chance, 1, 9999),
+    unevenness: oneOf(chance, 0, 35, spread(chance, 0, 80)),
+    order: oneOf(chance, 'as they come', 'shuffled'),
+    ends: oneOf(chance, 'alike', 'mixed'),
+    count: oneOf<LeafCount>(chance, 'fewest', whole(chance, 2, 6)),
   })
 }
 
@@ -155,15 +210,18 @@ function anyPart(chance: Chance, recipe: Recipe, flitch: Flitch): Part {
   const edge = (least: number, most: number) => oneOf(chance, least, 0, spread(chance, least, most))
   const count = recipe.count === 'fewest' ? whole(chance, 1, 8) : recipe.count
   const isSetPiece = recipe.pattern === 'diamond' || recipe.pattern === 'box'
-  const size = isSetPiece
-    ? setPieceSize(chance, sound * share)
-    : recipe.pattern === 'radial'
-      ? radialSize(chance, recipe.count as number, sound * share, length)
-      : recipe.pattern === 'four-way'
-        ? { width: (sound * share * count) / 2, length: length * 1.2 }
-        : recipe.pattern === 'end match'
-          ? { width: (sound * share * Math.max(count, recipe.rows)) / recipe.rows, length: length * 1.2 }
-          : { width: sound * share * count, length }
+  const isSmall = recipe.pattern === 'herringbone' || recipe.pattern === 'parquet'
+  const size = isSmall
+    ? { width: spread(chance, 300, 700), length: spread(chance, 300, 700) }
+    : isSetPiece
+      ? setPieceSize(chance, sound * share)
+      : recipe.pattern === 'radial'
+        ? radialSize(chance, recipe.count as number, sound * share, length)
+        : recipe.pattern === 'four-way'
+          ? { width: (sound * share * count) / 2, length: length * 1.2 }
+          : recipe.pattern === 'end match'
+            ? { width: (sound * share * Math.max(count, recipe.rows)) / recipe.rows, length: length * 1.2 }
+            : { width: sound * share * count, length }
   return partOf({
     ...size,
     recipe,

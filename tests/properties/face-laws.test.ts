@@ -180,7 +180,8 @@ describe('placements', () => {
   })
 })
 
-const hasColumns = ({ pattern }: Recipe) => pattern === 'strips' || pattern === 'four-way' || pattern === 'end match'
+const hasColumns = ({ pattern }: Recipe) =>
+  pattern === 'strips' || pattern === 'four-way' || pattern === 'end match' || pattern === 'planks'
 
 const ringOfNear = (ring: witness.Line, p: witness.Place) => ring.some((q) => apart(p, q) < 1e-6)
 
@@ -364,6 +365,8 @@ describe('seams', () => {
 function meetsByPattern(recipe: Recipe, face: DerivedPart, left: string, right: string) {
   if (recipe.pattern === 'radial') return recipe.match === 'slip' || face.count % 2 === 1 ? null : 'mirrors'
   if (recipe.pattern === 'box') return boxMeets(face, left, right)
+  if (recipe.pattern === 'herringbone') return left.split(/[+-]/)[0] === right.split(/[+-]/)[0] ? 'repeats' : 'mirrors'
+  if (recipe.pattern === 'parquet' || recipe.pattern === 'planks') return null
   if (recipe.pattern !== 'strips' || recipe.match === 'book') return 'mirrors'
   if (recipe.match === 'reverse slip') return 'breaks'
   return recipe.match === 'slip-centre-book' && left === 'L1' && right === 'R1' ? 'mirrors' : 'repeats'

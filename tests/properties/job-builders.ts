@@ -11,12 +11,18 @@ import { USUAL_BOX } from '../../src/core/patterns/box'
 import { USUAL_DIAMOND } from '../../src/core/patterns/diamond'
 import { USUAL_END_MATCH } from '../../src/core/patterns/end-match'
 import { USUAL_FOUR_WAY } from '../../src/core/patterns/four-way'
+import { USUAL_HERRINGBONE } from '../../src/core/patterns/herringbone'
+import { USUAL_PARQUET } from '../../src/core/patterns/parquet'
+import { USUAL_PLANKS } from '../../src/core/patterns/planks'
 import { USUAL_RADIAL } from '../../src/core/patterns/radial'
 import type {
   BoxRecipe,
   DiamondRecipe,
   EndMatchRecipe,
   FourWayRecipe,
+  HerringboneRecipe,
+  ParquetRecipe,
+  PlanksRecipe,
   RadialRecipe,
   StripRecipe,
 } from '../../src/core/patterns/recipe'
@@ -57,6 +63,12 @@ export const fourWay = (over: Partial<FourWayRecipe> = {}): FourWayRecipe => ({
 export const endMatch = (over: Partial<EndMatchRecipe> = {}): EndMatchRecipe => ({ ...USUAL_END_MATCH, ...over })
 export const diamond = (over: Partial<DiamondRecipe> = {}): DiamondRecipe => ({ ...USUAL_DIAMOND, ...over })
 export const boxed = (over: Partial<BoxRecipe> = {}): BoxRecipe => ({ ...USUAL_BOX, ...over })
+export const herringbone = (over: Partial<HerringboneRecipe> = {}): HerringboneRecipe => ({
+  ...USUAL_HERRINGBONE,
+  ...over,
+})
+export const parquet = (over: Partial<ParquetRecipe> = {}): ParquetRecipe => ({ ...USUAL_PARQUET, ...over })
+export const planks = (over: Partial<PlanksRecipe> = {}): PlanksRecipe => ({ ...USUAL_PLANKS, ...over })
 export const radial = (over: Partial<RadialRecipe> = {}): RadialRecipe => ({ ...USUAL_RADIAL, count: 12, ...over })
 
 export const jobOf = (parts: readonly Part[], flitch: Flitch, shop: Shop = USUAL_SHOP): Job => ({

@@ -54,7 +54,10 @@ export function resolveRecipe(
   const plain = (count: number): Resolved => ({ count, bands: null, position: null, bare: 0 })
   const fixed = fixedCount(recipe, sizes)
   if (fixed !== null) return plain(fixed)
-  const least = leastCount(recipe, sizes, longest(leaves), { ...sizesDemand(sizes), usable: widest(leaves) - 2 * part.allowance })
+  const least = leastCount(recipe, sizes, longest(leaves), {
+    ...sizesDemand(sizes),
+    usable: widest(leaves) - 2 * part.allowance,
+  })
   const step = countStep(recipe)
   if (!Number.isFinite(step)) return plain(least)
   const most = Math.max(least, Math.min(leaves.length, mostCount(recipe, sizes, least)))

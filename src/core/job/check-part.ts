@@ -106,7 +106,13 @@ function plankTrouble(widths: PlanksRecipe['widths'], place: string): MeaningTro
 function manyPieces(part: Part, owner: string): MeaningTrouble | null {
   const pieces = pieceCount(part)
   if (pieces <= MOST_PIECES) return null
-  return { trouble: 'too many', place: inPlace([owner], ['recipe']), value: pieces, things: 'pieces', limit: MOST_PIECES }
+  return {
+    trouble: 'too many',
+    place: inPlace([owner], ['recipe']),
+    value: pieces,
+    things: 'pieces',
+    limit: MOST_PIECES,
+  }
 }
 
 function pieceCount({ recipe, width, length, core, overhang, allowance, laterAllowance }: Part): number {

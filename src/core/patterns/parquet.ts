@@ -109,11 +109,11 @@ function stripBorder(recipe: ParquetRecipe, sizes: Sizes, { isUpright }: Block, 
 }
 
 function stripBounds(recipe: ParquetRecipe, sizes: Sizes, block: Block, s: number): readonly Bound[] {
-  const at = (i: number) =>
-    (block.isUpright ? block.centre.x : block.centre.y) + stripBorder(recipe, sizes, block, i)
+  const at = (i: number) => (block.isUpright ? block.centre.x : block.centre.y) + stripBorder(recipe, sizes, block, i)
   const bounds: Bound[] = []
   if (s > 0) bounds.push({ edge: block.isUpright ? rightOf(at(s)) : below(at(s)), joint: 'side' })
-  if (s < recipe.strips - 1) bounds.push({ edge: block.isUpright ? leftOf(at(s + 1)) : above(at(s + 1)), joint: 'side' })
+  if (s < recipe.strips - 1)
+    bounds.push({ edge: block.isUpright ? leftOf(at(s + 1)) : above(at(s + 1)), joint: 'side' })
   return bounds
 }
 

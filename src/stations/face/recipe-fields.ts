@@ -18,6 +18,11 @@ export type Arrangement =
   | 'reverse diamond'
   | 'box'
   | 'reverse box'
+  | 'herringbone'
+  | 'parquet'
+  | 'basket'
+  | 'random'
+  | 'planked'
 
 export const ARRANGEMENTS: readonly { readonly value: Arrangement; readonly name: string }[] = [
   { value: 'centre balance', name: 'centre balance' },
@@ -30,6 +35,11 @@ export const ARRANGEMENTS: readonly { readonly value: Arrangement; readonly name
   { value: 'reverse diamond', name: 'reverse diamond' },
   { value: 'box', name: 'box' },
   { value: 'reverse box', name: 'reverse box' },
+  { value: 'herringbone', name: 'herringbone' },
+  { value: 'parquet', name: 'parquet' },
+  { value: 'basket', name: 'basket' },
+  { value: 'random', name: 'random' },
+  { value: 'planked', name: 'planked' },
 ]
 
 type Match = 'book' | 'slip' | 'reverse slip' | 'slip-centre-book'
@@ -51,15 +61,26 @@ export const matchesOf = ({ pattern }: Recipe) =>
 
 export const arrangementOf = ({ recipe }: Part): Arrangement => faceName(recipe) as Arrangement
 
-/** Four pieces, whatever else is decided. */
-export const hasFixedCount = ({ pattern }: Recipe): boolean => pattern === 'diamond' || pattern === 'box'
+/** Four pieces, whatever else is decided, or as many as the widths that were typed make. */
+export const hasFixedCount = (recipe: Recipe): boolean =>
+  recipe.pattern === 'diamond' ||
+  recipe.pattern === 'box' ||
+  (recipe.pattern === 'planks' && recipe.widths !== 'seeded')
 
 export function arrangementPatch(arrangement: Arrangement): RecipePatch {
   switch (arrangement) {
     case 'four-way':
     case 'end match':
     case 'radial':
+    case 'herringbone':
       return { pattern: arrangement }
+    case 'parquet':
+      return { pattern: 'parquet', strips: 1 }
+    case 'basket':
+      return { pattern: 'parquet', strips: 3 }
+    case 'random':
+    case 'planked':
+      return { pattern: 'planks', look: arrangement }
     case 'diamond':
       return { pattern: 'diamond', runs: 'round' }
     case 'reverse diamond':
