@@ -18,8 +18,11 @@ import {
   faceOf,
   flitchOf,
   fourWay,
+  herringbone,
+  parquet,
   partOf,
   plainLeaves,
+  planks,
   radial,
   strips,
 } from '../properties/job-builders'
@@ -46,11 +49,20 @@ const PATTERNS: readonly Pictured[] = [
   { name: 'reverse-box', recipe: boxed({ grain: 'across the edges' }), size: { width: 600, length: 600 } },
 ]
 
+// one piece a leaf, so that the pictures show how leaves are moved
+const small: readonly Pictured[] = [
+  { name: 'herringbone', recipe: herringbone({ stripWidth: 130, count: 14 }) },
+  { name: 'parquet', recipe: parquet({ count: 16 }), size: { width: 560, length: 560 } },
+  { name: 'basket', recipe: parquet({ columns: 2, rows: 2, strips: 3, count: 12 }), size: { width: 560, length: 560 } },
+  { name: 'random', recipe: planks({ count: 5 }) },
+  { name: 'planked', recipe: planks({ look: 'planked', count: 6, seed: 4, order: 'shuffled', ends: 'mixed' }) },
+]
+
 const leaves = flitchOf({ outline: rectangle(900, 1200), leaves: plainLeaves(24) })
 const page = readFileSync(new URL('../../docs/patterns.md', import.meta.url), 'utf8')
 
 describe('the pictures', () => {
-  it.each(PATTERNS)('[P7] $name', async ({ name, recipe, size = { width: 640, length: 560 } }) => {
+  it.each([...PATTERNS, ...small])('[P7] $name', async ({ name, recipe, size = { width: 640, length: 560 } }) => {
     const byHand = 'laying' in recipe && recipe.pattern !== 'radial' ? { laying: 'left to right' as const } : {}
     const part = partOf({ ...size, overhang: allEdges(0), recipe: { ...recipe, ...byHand } as Recipe })
     const picture = writeSvg(drawPattern(faceOf(part, leaves), name))

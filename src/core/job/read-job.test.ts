@@ -275,7 +275,7 @@ describe('a faulty file', () => {
     [
       '[J9]',
       { part: { recipe: { pattern: 'zigzag' } } },
-      `${door}: recipe, pattern should be one of “strips”, “four-way”, “end match”, “radial”, “diamond”, “box”, not “zigzag”.`,
+      `${door}: recipe, pattern should be one of “strips”, “four-way”, “end match”, “radial”, “diamond”, “box”, “herringbone”, “parquet”, “planks”, not “zigzag”.`,
     ],
     [
       '[J9]',

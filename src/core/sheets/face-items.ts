@@ -3,7 +3,7 @@ import type { Item } from '../drawing/drawing'
 import { CAP_HEIGHT, textWidth } from '../drawing/text-width'
 import type { Piece } from '../fit/lay-face'
 import { jointsWithin } from '../fit/piece-parts'
-import { boxAround, boxCentre, type Box } from '../geometry/box'
+import { boxAround, boxCentre, boxesOverlap, type Box } from '../geometry/box'
 import { isConvex } from '../geometry/convex'
 import type { Outline } from '../geometry/panel-outline'
 import { distance, point, type Point } from '../geometry/point'
@@ -26,6 +26,7 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
   const box = ({ min, max }: Box<'panel'>): Box<'sheet'> => boxAround([onSheet(min), onSheet(max)])
   const ring = (outline: Outline<'panel'>) => outline.ring.map(onSheet)
   const centre = centreOfRecipe(face.part.recipe)
+  const tags = face.pieces.map((piece) => tagBox(piece, onSheet(tagPlace(piece, face, centre)), view.size))
   return [
     closedLine('cut', ring(face.sizes.outlines.sheet), { dash: [2.5, 1.2] }),
     ...(isSameBox(face.sizes.core, face.sizes.finished)
@@ -35,8 +36,8 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
     ...face.seams.flatMap(({ edge }) => seamLine(edge, onSheet)),
     ...face.pieces.flatMap((piece) => jointLines(piece, onSheet)),
     ...centreLines(box(face.sizes.sheet), onSheet(point(0, 0)), view.size),
-    ...face.seams.flatMap((seam) => seamLetter(seam.letter, seam.edge, centre, onSheet, view.size)),
-    ...face.pieces.flatMap((piece) => leafTag(piece, centre, onSheet, view.size)),
+    ...seamLetters(face, tags, centre, onSheet, view.size),
+    ...face.pieces.flatMap((piece, i) => leafTag(piece, tags[i]!, view.size)),
   ]
 }
 
@@ -65,28 +66,52 @@ function centreLines({ min, max }: Box<'sheet'>, { x, y }: Point<'sheet'>, size:
   ]
 }
 
-/** The letter stands in a ring beyond the end of its seam, outside the wood. */
-function seamLetter(
-  letter: string,
-  { a, b }: Edge<'panel'>,
+/** Letters, each where it covers neither an earlier one nor a leaf's number, if there is such a place. */
+function seamLetters(
+  { seams }: JudgedFace,
+  tags: readonly Box<'sheet'>[],
   centre: Point<'panel'>,
   onSheet: ToSheet,
   size: number,
 ): readonly Item[] {
+  const taken = [...tags]
+  return seams.flatMap(({ letter, edge }) => {
+    const places = letterPlaces(edge, centre, onSheet, size)
+    const at = places.find((place) => !taken.some((box) => boxesOverlap(box, letterBox(place, size)))) ?? places[0]!
+    taken.push(letterBox(at, size))
+    return letterItems(letter, at, size)
+  })
+}
+
+const letterBox = ({ x, y }: Point<'sheet'>, size: number): Box<'sheet'> => ({
+  min: point(x - size * 0.85, y - size * 0.85),
+  max: point(x + size * 0.85, y + size * 0.85),
+})
+
+/** Beyond the end of the seam, outside the wood where it begins there; else beyond its other end; else on it. */
+function letterPlaces(
+  { a, b }: Edge<'panel'>,
+  centre: Point<'panel'>,
+  onSheet: ToSheet,
+  size: number,
+): readonly Point<'sheet'>[] {
   const [from, to] = [onSheet(a), onSheet(b)]
   const isLevel = Math.abs(to.x - from.x) > Math.abs(to.y - from.y)
   const isRound = distance(a, centre) < 1e-6
   // round a centre at the rim, else at the upper or left end
   const [end, other] = isRound ? [to, from] : isLevel ? [from, to] : from.y < to.y ? [from, to] : [to, from]
   const length = Math.hypot(end.x - other.x, end.y - other.y)
-  const away = size * 1.9
-  const at = point<'sheet'>(end.x + ((end.x - other.x) / length) * away, end.y + ((end.y - other.y) / length) * away)
-  return [
-    fill('mark', ringOf(at, size * 0.85), '#ffffff'),
-    circle('mark', at, size * 0.85),
-    text(point(at.x, at.y + (size * CAP_HEIGHT) / 2), letter, { size, weight: 'bold', anchor: 'middle' }),
-  ]
+  const beyond = (p: Point<'sheet'>, away: number): Point<'sheet'> =>
+    point(p.x + ((end.x - other.x) / length) * away, p.y + ((end.y - other.y) / length) * away)
+  const along = [0.5, 0.3, 0.7, 0.15, 0.85].map((t) => beyond(other, t * length))
+  return [beyond(end, size * 1.9), beyond(other, -size * 1.9), ...along]
 }
+
+const letterItems = (letter: string, at: Point<'sheet'>, size: number): readonly Item[] => [
+  fill('mark', ringOf(at, size * 0.85), '#ffffff'),
+  circle('mark', at, size * 0.85),
+  text(point(at.x, at.y + (size * CAP_HEIGHT) / 2), letter, { size, weight: 'bold', anchor: 'middle' }),
+]
 
 const ringOf = ({ x, y }: Point<'sheet'>, radius: number): Point<'sheet'>[] =>
   Array.from({ length: 24 }, (_, i) =>
@@ -94,15 +119,10 @@ const ringOf = ({ x, y }: Point<'sheet'>, radius: number): Point<'sheet'>[] =>
   )
 
 /** White with its numbered side up; black, with a turning arrow, when it is turned over. */
-function leafTag(piece: Piece, centre: Point<'panel'>, onSheet: ToSheet, size: number): readonly Item[] {
-  const at = onSheet(tagPlace(piece, centre))
-  const number = piece.leaf ? String(piece.leaf.number) : '?'
+function leafTag(piece: Piece, box: Box<'sheet'>, size: number): readonly Item[] {
+  const at = boxCentre(box)
+  const number = tagNumber(piece)
   const over = piece.cell.turn.turnedOver
-  const width = textWidth(number, size * 1.2, 'bold') + size * (over ? 2.1 : 1)
-  const box: Box<'sheet'> = {
-    min: point(at.x - width / 2, at.y - size * 0.9),
-    max: point(at.x + width / 2, at.y + size * 0.9),
-  }
   const ring = [box.min, point<'sheet'>(box.max.x, box.min.y), box.max, point<'sheet'>(box.min.x, box.max.y)]
   const words = text(point(over ? at.x - size * 0.55 : at.x, at.y + size * 1.2 * CAP_HEIGHT * 0.5), number, {
     size: size * 1.2,
@@ -120,14 +140,22 @@ function leafTag(piece: Piece, centre: Point<'panel'>, onSheet: ToSheet, size: n
   ]
 }
 
+const tagNumber = ({ leaf }: Piece): string => (leaf ? String(leaf.number) : '?')
+
+function tagBox(piece: Piece, at: Point<'sheet'>, size: number): Box<'sheet'> {
+  const width = textWidth(tagNumber(piece), size * 1.2, 'bold') + size * (piece.cell.turn.turnedOver ? 2.1 : 1)
+  return { min: point(at.x - width / 2, at.y - size * 0.9), max: point(at.x + width / 2, at.y + size * 0.9) }
+}
+
 /** In the middle of the cell; in a wedge farther out, where there is room. */
-function tagPlace({ cell }: Piece, centre: Point<'panel'>): Point<'panel'> {
+function tagPlace({ cell }: Piece, { part: { recipe } }: JudgedFace, centre: Point<'panel'>): Point<'panel'> {
   const middle = boxCentre(boxAround(cell.face.ring))
   if (!isConvex(cell.face.ring)) return farthestInside([[cell.face.ring]])?.at ?? middle
   if (cell.turn.spun !== null) return middle
   // by area where an arc has many points, by corners else
   const isCurved = cell.face.tags.some(({ curve }) => curve !== null)
   const { x, y } = isCurved ? ringCentroid(cell.face.ring) : cornersCentre(cell.face.ring)
+  if (recipe.pattern === 'herringbone' || recipe.pattern === 'parquet') return point(x, y)
   return point(centre.x + (x - centre.x) * 1.1, centre.y + (y - centre.y) * 1.1)
 }
 

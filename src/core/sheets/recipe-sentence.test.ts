@@ -9,6 +9,9 @@ import { USUAL_BOX } from '../patterns/box'
 import { USUAL_DIAMOND } from '../patterns/diamond'
 import { USUAL_END_MATCH } from '../patterns/end-match'
 import { USUAL_FOUR_WAY } from '../patterns/four-way'
+import { USUAL_HERRINGBONE } from '../patterns/herringbone'
+import { USUAL_PARQUET } from '../patterns/parquet'
+import { USUAL_PLANKS } from '../patterns/planks'
 import { USUAL_RADIAL } from '../patterns/radial'
 import { USUAL_STRIPS } from '../patterns/strips'
 import { recipePieces, recipeSentence } from './recipe-sentence'
@@ -44,6 +47,43 @@ describe('the recipe as a sentence', () => {
       count: 5,
       reads:
         'running, a book match of 5 leaves from leaf 1, each as wide as it goes, laid from the right edge, opened on its left edge',
+    },
+    {
+      recipe: { ...USUAL_HERRINGBONE, angle: 30, columns: 3 },
+      count: 6,
+      reads:
+        'herringbone, a V match of 6 leaves from leaf 1, in 3 columns of strips 100 mm wide at 30°, pointing up, numbered ends away from the seam of the middle pair, the first leaf with its numbered side up',
+    },
+    {
+      recipe: { ...USUAL_PARQUET, strips: 3, firstBlock: 'lying' },
+      count: 5,
+      reads:
+        'basket, a quarter-turned match of 5 leaves from leaf 1, in 4 columns and 4 rows of blocks of 3 strips, the upper left one lying, the numbered side up',
+    },
+    {
+      recipe: USUAL_PARQUET,
+      count: 1,
+      reads:
+        'parquet, a quarter-turned match of 1 leaf from leaf 1, in 4 columns and 4 rows of blocks, the upper left one upright, the numbered side up',
+    },
+    {
+      recipe: { ...USUAL_PLANKS, seed: 7 },
+      count: 5,
+      reads:
+        'random, a face without match of 5 leaves from leaf 1, widths unlike by up to 35 % (draw 7), the leaves as they come, numbered ends all at the top, the numbered side up',
+    },
+    {
+      recipe: {
+        ...USUAL_PLANKS,
+        look: 'planked',
+        widths: [140, 95.5],
+        order: 'shuffled',
+        ends: 'mixed',
+        sideUp: 'other',
+      },
+      count: 3,
+      reads:
+        'planked, a face without match of 3 leaves from leaf 1, from the left 140 mm, 95.5 mm, the rest wide, the leaves shuffled, numbered ends at either end, the other side up',
     },
     {
       recipe: { ...USUAL_STRIPS, match: 'slip', equal: 'before trimming', sideUp: 'other' },
