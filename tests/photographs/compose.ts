@@ -7,7 +7,7 @@ import { point, type Point } from '../../src/core/geometry/point'
 import type { Ring } from '../../src/core/geometry/polygon'
 import { leafOutline } from '../../src/core/figure/log/leaf-outline'
 import { leafPixels, type Pixels } from '../../src/core/figure/log/leaf-pixels'
-import { leafFrame, makeLog, type Log, type LogOptions } from '../../src/core/figure/log/log'
+import { leafFrame, makeLog, type LogOptions } from '../../src/core/figure/log/log'
 import { bellNumber, mixedSeed, seededRandom } from '../../src/core/figure/log/random'
 import type { SpeciesName } from '../../src/core/figure/log/species'
 import { applyHomography, fitHomography, invertHomography } from '../../src/core/figure/photo/homography'
@@ -57,6 +57,8 @@ export interface PhotoOptions {
   readonly blocks: number
   readonly withMarks: boolean
   readonly middleMarks?: boolean
+  /** Of the log's four; the first unless told. */
+  readonly leaf?: number
 }
 
 export interface ComposedPhoto {
@@ -71,12 +73,15 @@ export interface ComposedPhoto {
 /** Kept clear round the leaf up to the lines of the marks. */
 const ROOM = { across: 70, along: 60 }
 
-/** A photograph of the first leaf of a log of its own. */
+/** A photograph of a leaf of a log of its own. */
 export function composePhoto(options: PhotoOptions): ComposedPhoto {
   const log = makeLog(logOf(options))
   const frame = leafFrame(log)
   const scale = 1.5
-  const leaf = leafPixels(log, 1, { pxPerMm: scale, box: boxGrown(frame, { top: 4, bottom: 4, left: 0, right: 0 }) })
+  const leaf = leafPixels(log, options.leaf ?? 1, {
+    pxPerMm: scale,
+    box: boxGrown(frame, { top: 4, bottom: 4, left: 0, right: 0 }),
+  })
   const rectangle = { across: frame.max.x + 2 * ROOM.across, along: frame.max.y + 2 * ROOM.along }
   const camera = cameraFor(options, rectangle)
   const places = markPlaces(rectangle, options.middleMarks ?? false)
@@ -97,7 +102,7 @@ export function composePhoto(options: PhotoOptions): ComposedPhoto {
   const pixels = expose(at, camera, options)
   return {
     pixels: options.blocks > 0 ? blocky(pixels, options.blocks) : pixels,
-    outline: leafOutline(log, 1).map(({ x, y }) => point<'leaf'>(x + ROOM.across, y + ROOM.along)),
+    outline: leafOutline(log, options.leaf ?? 1).map(({ x, y }) => point<'leaf'>(x + ROOM.across, y + ROOM.along)),
     rectangle: { ...rectangle, diagonal: Math.hypot(rectangle.across, rectangle.along) },
     marks: places.map((mark) => camera.toPhoto(mark)),
   }
@@ -109,7 +114,7 @@ function logOf({ seed, species, leafLength }: PhotoOptions): LogOptions {
     seed: mixedSeed(seed, 71),
     species,
     slicing: { cut: 'flat', firstDepth: radius * 0.72 },
-    leaves: 2,
+    leaves: 4,
     thickness: 0.6,
     trunk: {
       length: leafLength,
@@ -281,5 +286,3 @@ export function photoSet(tables: readonly Table[], firstSeed: number, count: num
     }
   })
 }
-
-export type { Log }
