@@ -4,6 +4,7 @@ import { BAR_LIMITS, CHECK_BAR, correctionMeasured } from '../documents/pdf/corr
 import type { Printing } from '../documents/pdf/printing'
 
 export const USAGE = `npm run sheets -- <job file> <folder> [options]
+  ring-marks in place of the job file: the cards to photograph leaves with
   --paper a4|a3|a2|a1|a0|letter|legal|tabloid|arch-c|arch-d|arch-e|roll-610|roll-914, or 500x700 in mm
   --only a,b       parts, sheets or files by their names, e.g. door-left,templates
   --correct-x mm   what the 100 mm bar across the short side measured

@@ -3,9 +3,10 @@ import path from 'node:path'
 import type { Job } from '../core/job/job'
 import { ok, refused, type Result } from '../core/result'
 import { jobFileSentence, unpackJob } from '../store/job-file'
-import { readArguments } from './arguments'
-import { makeFiles } from './make-files'
-import { writeFiles } from './write-files'
+import { readArguments, type Wanted } from './arguments'
+import { CREATED, makeFiles, readFonts } from './make-files'
+import { makeRingMarks, RING_MARKS } from './make-ring-marks'
+import { writeFiles, type MadeFile } from './write-files'
 
 /** What the command answers to the shell. */
 const WRITTEN = 0
@@ -15,15 +16,19 @@ const REFUSED = 2
 export async function main(given: readonly string[]): Promise<number> {
   const wanted = readArguments(given)
   if (!wanted.ok) return stopped(wanted.reason)
-  const { jobFile, folder } = wanted.value
-  const job = readJobFile(jobFile)
-  if (!job.ok) return stopped(job.reason)
-  const made = await makeFiles(job.value, wanted.value)
+  const { folder } = wanted.value
+  const made = await filesFor(wanted.value)
   if (!made.ok) return stopped(made.reason)
   const written = writeFiles(path.resolve(folder), made.value)
   if (!written.ok) return stopped(written.reason)
   console.log(`${made.value.length} ${made.value.length === 1 ? 'file' : 'files'} written to ${folder}`)
   return WRITTEN
+}
+
+async function filesFor(wanted: Wanted): Promise<Result<readonly MadeFile[], string>> {
+  if (wanted.jobFile === RING_MARKS) return makeRingMarks(wanted.printing, CREATED, readFonts())
+  const job = readJobFile(wanted.jobFile)
+  return job.ok ? makeFiles(job.value, wanted) : job
 }
 
 function readJobFile(name: string): Result<Job, string> {

@@ -26,7 +26,7 @@ import { wantedSheets, type WantedSheets } from './wanted-sheets'
 import type { MadeFile } from './write-files'
 
 /** A file of its own day would differ from one day to the next. */
-const CREATED = new Date(Date.UTC(2000, 0, 1))
+export const CREATED = new Date(Date.UTC(2000, 0, 1))
 
 /**
  * All files of a job that are asked for: for each part the PDF of its sheets, a picture of its face and its templates as
@@ -129,7 +129,7 @@ function cuttingFiles({ face, name, wanted: { kerf }, only }: PartTask): Result<
 }
 
 /** The typeface out of its package: the bundle holds code only. */
-function readFonts(): PdfFonts {
+export function readFonts(): PdfFonts {
   const { resolve } = createRequire(import.meta.url)
   const read = (style: string) =>
     new Uint8Array(fs.readFileSync(resolve(`@expo-google-fonts/source-sans-3/${style}.ttf`)))

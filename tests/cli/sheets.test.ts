@@ -312,3 +312,12 @@ describe('[T16] what can’t be done', () => {
     expect(fs.readdirSync(folder)).toEqual(['summary.json'])
   })
 })
+
+it('[T10] the ring marks are written without a job', async () => {
+  const folder = path.join(root, 'ring marks')
+  expect(await main(['ring-marks', folder])).toBe(0)
+  expect(fs.readdirSync(folder)).toEqual(['ring-marks.pdf'])
+  const { numPages } = await getDocument({ data: new Uint8Array(fs.readFileSync(path.join(folder, 'ring-marks.pdf'))) })
+    .promise
+  expect(numPages).toBe(1)
+})

@@ -1,5 +1,5 @@
 import { RING_MARK } from '../figure/photo/ring-marks'
-import { circle, fill, frame, text } from '../drawing/build'
+import { fill, frame, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import type { PageSize, SheetSet } from '../drawing/sheet-set'
 import { point, type Point } from '../geometry/point'
@@ -38,8 +38,8 @@ function card(at: Point<'sheet'>, isDotted: boolean): readonly Item[] {
     fill('mark', round(middle, RING_MARK.ring)),
     fill('mark', round(middle, RING_MARK.hole), '#ffffff'),
     ...(isDotted ? [fill('mark', round(middle, RING_MARK.dot))] : []),
-    // hairs to measure by, clear of the disc that must stay white
-    circle('mark', middle, 0.01, { pen: 0.1, colour: isDotted ? '#ffffff' : null }),
+    // a point to measure by, too small to be taken for the dot
+    fill('mark', round(middle, 0.4), isDotted ? '#ffffff' : '#000000'),
     text(point(middle.x, at.y + CARD - 4), words, { anchor: 'middle', size: 4 }),
   ]
 }

@@ -23,7 +23,7 @@ export interface PhotoItem {
 
 export type PhotoState =
   | { readonly is: 'waiting'; readonly share: number }
-  | { readonly is: 'read'; readonly photo: ReadPhoto; readonly picture: string; readonly dismissed: readonly string[] }
+  | { readonly is: 'read'; readonly photo: ReadPhoto; readonly picture: string; readonly accepted: readonly string[] }
   | { readonly is: 'refused'; readonly trouble: PhotoTrouble }
   | { readonly is: 'failed'; readonly why: string }
   | { readonly is: 'stopped' }
@@ -74,10 +74,10 @@ export class PhotoImport {
   }
 
   /** Accepts or dismisses something proposed. */
-  setDismissed(item: PhotoItem, defect: string, isDismissed: boolean): void {
+  setAccepted(item: PhotoItem, defect: string, isAccepted: boolean): void {
     if (item.state.is !== 'read') return
-    const others = item.state.dismissed.filter((id) => id !== defect)
-    this.#put({ ...item, state: { ...item.state, dismissed: isDismissed ? [...others, defect] : others } })
+    const others = item.state.accepted.filter((id) => id !== defect)
+    this.#put({ ...item, state: { ...item.state, accepted: isAccepted ? [...others, defect] : others } })
   }
 
   drop(item: PhotoItem): void {
@@ -93,9 +93,9 @@ export class PhotoImport {
   /** Gives the leaf its picture, its outline and what was accepted: one step. */
   async take(item: PhotoItem): Promise<void> {
     if (item.state.is !== 'read') return
-    const { photo, dismissed } = item.state
+    const { photo, accepted } = item.state
     const hash = await this.shelf.keep(photo.picture, photo.ending)
-    const told = toldOf(photo, hash, dismissed)
+    const told = toldOf(photo, hash, accepted)
     const next = takeFromPhoto(this.workshop.job, { flitch: this.flitch(), leaf: item.leaf }, told)
     if (this.workshop.act(`Leaf ${item.leaf}: its photograph`, next)) this.#put({ ...item, state: { is: 'taken' } })
   }
@@ -114,7 +114,7 @@ export class PhotoImport {
 
   #shown(photo: ReadPhoto): PhotoState {
     const picture = URL.createObjectURL(new Blob([photo.picture], { type: `image/${photo.ending}` }))
-    return { is: 'read', photo, picture, dismissed: [] }
+    return { is: 'read', photo, picture, accepted: [] }
   }
 
   #update(id: number, state: PhotoState): void {
@@ -127,12 +127,12 @@ export class PhotoImport {
 }
 
 /** What a leaf gets: everything moved so that its outline begins at 0 both ways. */
-function toldOf(photo: ReadPhoto, hash: string, dismissed: readonly string[]): FromPhoto {
+function toldOf(photo: ReadPhoto, hash: string, accepted: readonly string[]): FromPhoto {
   const { frame, outline: found, proposed } = photo
   const outline = found.ok ? found.value.outline : null
   const start = outline ? boxAround(outline).min : frame.origin
   const moved = (p: Point<'leaf'>) => rounded(subtract(p, start))
-  const defects = proposed.filter(({ id }) => !dismissed.includes(id)).map((defect) => movedDefect(defect, moved))
+  const defects = proposed.filter(({ id }) => accepted.includes(id)).map((defect) => movedDefect(defect, moved))
   return {
     picture: {
       hash,
