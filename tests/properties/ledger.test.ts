@@ -18,6 +18,7 @@ import { point } from '../../src/core/geometry/point'
 import { regionArea, type Ring } from '../../src/core/geometry/polygon'
 import { present } from '../../src/core/invariant'
 import type { Job } from '../../src/core/job/job'
+import { rectangle } from '../../src/core/job/usual'
 import { readJob } from '../../src/core/job/read-job'
 import { writeJob } from '../../src/core/job/write-job'
 import { gateWords } from '../../src/core/ledger/gate-wording'
@@ -200,6 +201,38 @@ describe('what has been cut', () => {
     const small = derive({ ...job, parts: [...job.parts, { ...drawer, length: 1500 }] }, withoutMemory).parts[1]!
     expect(small.play.region.length).toBeGreaterThan(0)
     expect(overlap(small.pieces[0]!.roughOnLeaf, job.flitches[0]!.leaves[0]!.cuts[0]!.outline)).toBeLessThan(1)
+  })
+
+  it('[Z1, Z4] follows a made-up leaf to where its parts are really cut', () => {
+    const cut = { through: point<'leaf'>(107.5, 1000), runs: 'right', slope: 0.1075, gain: 60, loss: 1.5 } as const
+    const long = partOf({
+      id: 'long',
+      name: 'Long',
+      width: 150,
+      length: 2010,
+      recipe: strips({ arrangement: 'balance', centreOn: 'leaf', count: 1 }),
+      madeUp: { run: { leaf: null, spacing: null, how: 'longer', cut } },
+    })
+    const short = flitchOf({ outline: rectangle(215, 2000) })
+    const made = jobOf([long], short)
+    const [planned] = cutsOf(made)
+    expect(gateWords(present(planned, 'a cut').gate)).toBe('safe')
+    // 2030 mm of sheet out of 2000 mm of leaf: what is claimed lies on the leaf as it is, not in the longer one
+    const far = Math.max(...planned!.takes.flatMap(({ region }) => region[0]![0].map(({ y }) => y)))
+    expect(far).toBeLessThanOrEqual(2000.001)
+    const other = { ...door, id: 'small', name: 'Small', width: 60, length: 100, recipe: long.recipe }
+    const both = jobOf([long, { ...other, positions: { window: point<'leaf'>(107.5, 1900) } }], short)
+    expect(ofPart(both, 'long')[0]!.gate.state).toBe('not yet')
+
+    const marked = done(made, [planned!])
+    const wrongs = derive(marked, withoutMemory).parts[0]!.findings.filter(({ grade }) => grade === 'wrong')
+    expect(wrongs).toEqual([])
+    expect(cutsOf(marked)[0]!.gate.state).toBe('done')
+    const moved = changePart(marked, 'long', { overhang: { ...long.overhang, top: 16 } })
+    expect(holdCuts(marked, moved, withoutMemory).ok).toBe(false)
+    expect(holdCuts(marked, unmarkCut(marked, 'flitch', { part: 'long', cell: planned!.cell }), withoutMemory).ok).toBe(
+      true,
+    )
   })
 
   it('[Z4] holds for every kind of face: all that is safe can be ticked, one after another', () => {
