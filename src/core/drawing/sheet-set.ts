@@ -9,7 +9,10 @@ export interface SheetSet {
   readonly sheets: readonly Sheet[]
 }
 
-export type Sheet = PageSheet | FullScaleSheet
+export type Sheet = (PageSheet | FullScaleSheet) & {
+  /** Which of the set's groups it is in. */
+  readonly group: string
+}
 
 /** Drawn anew for the size of the paper; as many pages as it takes, each in mm from the top left corner of the page. */
 export interface PageSheet {

@@ -1,4 +1,4 @@
-import type { PageSize, SheetSet } from '../drawing/sheet-set'
+import type { FullScaleSheet, PageSheet, PageSize, SheetSet } from '../drawing/sheet-set'
 import type { LeafRest } from '../ledger/offcuts'
 import { storyStrips } from '../templates/story-strip'
 import { windowTemplates } from '../templates/window-template'
@@ -12,47 +12,73 @@ import { drawOffcuts } from './draw-offcuts'
 import { drawPacketCard } from './draw-packet-card'
 import { drawRepairs } from './draw-repairs'
 import { drawSeamMap } from './draw-seam-map'
+import { drawShopSheet } from './draw-shop-sheet'
 import { drawStoryStrip } from './draw-story-strip'
 import { drawTaping } from './draw-taping'
 import { drawWindowTemplate } from './draw-window-template'
 import type { JudgedFace } from './judged-face'
 
-/** What is printed to cut one part: the seam map, where to cut on each leaf, and a full-scale template for each shape. */
+/** Where a sheet is taken, in the order in which one walks. */
+export const SHEET_GROUPS = ['shop', 'saw', 'bench'] as const
+export type SheetGroup = (typeof SHEET_GROUPS)[number]
+
+type Sheets = readonly (PageSheet | FullScaleSheet)[]
+
+/**
+ * What is printed for one part: for the shop's wall, for the saw (cards, places, templates, strips), and for the bench
+ * where it is joined and taped.
+ */
 export function partSheets(face: JudgedFace, unit: LengthUnit, rests: readonly LeafRest[] = []): SheetSet {
+  const group = (name: SheetGroup, sheets: Sheets) => sheets.map((sheet) => ({ ...sheet, group: name }))
   return {
     title: face.part.name,
     sheets: [
-      { kind: 'page', title: 'Seam map', draw: (page) => drawSeamMap(face, unit, page) },
-      ...(face.pieces.some(({ made }) => made)
-        ? [{ kind: 'page' as const, title: 'Made-up leaves', draw: (page: PageSize) => drawMakeUps(face, unit, page) }]
-        : []),
-      { kind: 'page', title: 'Where to cut', draw: (page) => drawLeafPlaces(face, unit, page) },
-      ...cards(face, unit),
-      ...repairSheet(face, unit),
-      ...offcutSheet(face, rests, unit),
-      ...seamSheets(face, unit),
-      ...storyStrips(face).map((strip) => ({
-        kind: 'full scale' as const,
-        title: `Story strip ${strip.axis}`,
-        drawing: drawStoryStrip(face, strip, unit),
-      })),
-      ...windowTemplates(face).map((template) => ({
-        kind: 'full scale' as const,
-        title: `Template ${template.name}`,
-        drawing: drawWindowTemplate(face, template, unit),
-      })),
+      ...group('shop', [
+        { kind: 'page', title: 'Shop sheet', draw: (page) => drawShopSheet(face, unit, page) },
+        { kind: 'page', title: 'Seam map', draw: (page) => drawSeamMap(face, unit, page) },
+      ]),
+      ...group('saw', [
+        ...(face.pieces.some(({ made }) => made)
+          ? [
+              {
+                kind: 'page' as const,
+                title: 'Made-up leaves',
+                draw: (page: PageSize) => drawMakeUps(face, unit, page),
+              },
+            ]
+          : []),
+        { kind: 'page', title: 'Where to cut', draw: (page) => drawLeafPlaces(face, unit, page) },
+        ...cards(face, unit),
+        ...offcutSheet(face, rests, unit),
+      ]),
+      ...group('bench', [...repairSheet(face, unit), ...seamSheets(face, unit)]),
+      ...group('saw', [...strips(face, unit), ...templates(face, unit)]),
     ],
   }
 }
 
+const strips = (face: JudgedFace, unit: LengthUnit): Sheets =>
+  storyStrips(face).map((strip) => ({
+    kind: 'full scale',
+    title: `Story strip ${strip.axis}`,
+    drawing: drawStoryStrip(face, strip, unit),
+  }))
+
+const templates = (face: JudgedFace, unit: LengthUnit): Sheets =>
+  windowTemplates(face).map((template) => ({
+    kind: 'full scale',
+    title: `Template ${template.name}`,
+    drawing: drawWindowTemplate(face, template, unit),
+  }))
+
 /** Only where there is something to mend, or something that need not be. */
-const repairSheet = (face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] =>
+const repairSheet = (face: JudgedFace, unit: LengthUnit): Sheets =>
   face.repairs.repairs.length + face.repairs.spared.length > 0
     ? [{ kind: 'page', title: 'Repairs', draw: (page) => drawRepairs(face, unit, page) }]
     : []
 
 /** A card for each packet, and one for each leaf that is cut alone. */
-function cards(face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] {
+function cards(face: JudgedFace, unit: LengthUnit): Sheets {
   const { packets, alone } = cuttingOf(face)
   const leaves = alone.filter(({ piece }) => piece.leaf !== null)
   return [
@@ -74,12 +100,12 @@ function cards(face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] {
 }
 
 /** Only where it has been found what is left. */
-const offcutSheet = (face: JudgedFace, rests: readonly LeafRest[], unit: LengthUnit): SheetSet['sheets'] =>
+const offcutSheet = (face: JudgedFace, rests: readonly LeafRest[], unit: LengthUnit): Sheets =>
   rests.length > 0
     ? [{ kind: 'page', title: 'Left over', draw: (page) => drawOffcuts(face.part.name, rests, unit, page) }]
     : []
 /** How the pieces are joined and taped; a face of one piece has no seams. */
-const seamSheets = (face: JudgedFace, unit: LengthUnit): SheetSet['sheets'] =>
+const seamSheets = (face: JudgedFace, unit: LengthUnit): Sheets =>
   face.seams.length === 0
     ? []
     : [

@@ -5,22 +5,63 @@ import type { Job } from '../../core/job/job'
 import { writeJob } from '../../core/job/write-job'
 import { ok, refused, type Result } from '../../core/result'
 import type { LeafRest } from '../../core/ledger/offcuts'
-import { partSheets } from '../../core/sheets/part-sheets'
+import { partSheets, SHEET_GROUPS, type SheetGroup } from '../../core/sheets/part-sheets'
 import { documentId } from '../../documents/document-id'
 import type { PdfDocument, PdfFonts, PdfPage } from '../../documents/pdf/pdf-document'
 import type { Printing } from '../../documents/pdf/printing'
 import { sheetPages } from '../../documents/pdf/sheet-document'
 import { sheetRefusal } from '../../documents/pdf/sheet-refusal'
 
-/** The pages of a part's sheets as they are printed, or why there are none. */
+/** The pages of one sheet. */
+export interface PrintedSheet {
+  readonly title: string
+  readonly pages: readonly PdfPage[]
+}
+
+/** What one takes to one place. */
+export interface PageGroup {
+  readonly name: string
+  readonly use: string
+  readonly sheets: readonly PrintedSheet[]
+}
+
+export interface PartPages {
+  /** As they are printed, one behind the other. */
+  readonly all: readonly PdfPage[]
+  readonly groups: readonly PageGroup[]
+}
+
+const GROUP_WORDS: Readonly<Record<SheetGroup, Omit<PageGroup, 'sheets'>>> = {
+  shop: { name: 'For the shop', use: 'The whole part at a glance, and the order of work.' },
+  saw: {
+    name: 'To the saw',
+    use: 'Cards to fold and tick, places on the leaves, story strips and full-scale templates.',
+  },
+  bench: { name: 'To the bench', use: 'What is mended, jointed, taped and glued, in this order.' },
+}
+
+/** The pages of a part's sheets as they are printed, by where they are taken, or why there are none. */
 export function pagesOf(
   face: DerivedPart,
   job: Job,
   printing: Printing,
   rests: readonly LeafRest[] = [],
-): Result<readonly PdfPage[], string> {
-  const laidOut = sheetPages(partSheets(face, job.unit, rests), printing)
-  return laidOut.ok ? ok(laidOut.value.pages) : refused(sheetRefusal(laidOut.reason, printing.paper.name))
+): Result<PartPages, string> {
+  const set = partSheets(face, job.unit, rests)
+  const laidOut = sheetPages(set, printing)
+  if (!laidOut.ok) return refused(sheetRefusal(laidOut.reason, printing.paper.name))
+  const { pages, counts } = laidOut.value
+  let from = 0
+  const printed = set.sheets.map(({ title, group }, i) => {
+    const own = { title, group, pages: pages.slice(from, from + counts[i]!) }
+    from += counts[i]!
+    return own
+  })
+  const groups = SHEET_GROUPS.map((name) => ({
+    ...GROUP_WORDS[name],
+    sheets: printed.filter(({ group }) => group === name),
+  }))
+  return ok({ all: pages, groups: groups.filter(({ sheets }) => sheets.length > 0) })
 }
 
 /** The document of those pages. */

@@ -1,0 +1,139 @@
+import { line, text } from '../drawing/build'
+import { SMALLEST_TEXT, type Item } from '../drawing/drawing'
+import type { PageSize } from '../drawing/sheet-set'
+import { boxAround, boxCentre, boxHeight, boxWidth, type Box } from '../geometry/box'
+import { point, type Point } from '../geometry/point'
+import { compose, rotation, translation, type Transform } from '../geometry/transform'
+import { CAUTIONS, FIRST_OF_ALL } from '../press/cautions'
+import { STEPS, type StepName } from '../press/steps'
+import { showLength } from '../units/show-length'
+import type { LengthUnit } from '../units/unit'
+import { bold, column, plain } from './card'
+import { tickBox } from './draw-packet-card'
+import { faceItems } from './face-items'
+import type { JudgedFace } from './judged-face'
+import { measureBlanks } from './measure-blanks'
+import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
+import { recipeSentence } from './recipe-sentence'
+
+/** The share of the width for the order of work; the rest holds the picture, the sizes and the measures. */
+const WORK = 0.61
+const GAP = 7
+
+const GLUES =
+  'Glues by their data sheets: formaldehyde, epoxy and isocyanates harm through air and skin: gloves, good air, no bare hands.'
+
+/** One page for the shop's wall: what the part is, in which order it is made, and what to mind at each step. */
+export function drawShopSheet(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
+  const head = pageHead(page, face.part.name, 'Shop sheet', recipeSentence(face.part, face.count, unit))
+  const foot = pageFoot(page, [FIRST_OF_ALL])
+  const width = page.width - 2 * PAGE_ROOM
+  const split = PAGE_ROOM + width * WORK
+  const right: Box<'sheet'> = {
+    min: point(split + GAP, head.bottom + 2),
+    max: point(page.width - PAGE_ROOM, foot.bottom),
+  }
+  return [
+    [
+      ...head.items,
+      ...workItems(PAGE_ROOM, head.bottom + 2, width * WORK),
+      ...aboutItems(face, unit, right),
+      ...foot.items,
+    ],
+  ]
+}
+
+/** The steps of the job, each with a box to tick and what is to be minded there. */
+function workItems(x: number, top: number, width: number): readonly Item[] {
+  let y = top
+  const shown = new Set<string>()
+  return STEPS.flatMap(({ step, words }, i) => {
+    const cautions = firstTime(step, shown)
+    const named = column(point(x + 13, y), width - 13, [
+      bold(words, 3.7),
+      ...cautions.map((caution) => plain(caution, SMALLEST_TEXT)),
+    ])
+    const number = text(point(x + 7, y + 4.5), String(i + 1), { size: 3.7, anchor: 'start' })
+    const items = [tickBox(x + 2.6, y + 3.2), number, ...named.items]
+    y = Math.max(named.bottom, y + 6.5)
+    return items
+  })
+}
+
+/** Each caution stands at the first step to which it belongs; those of glues that are not chosen here in one sentence. */
+function firstTime(step: StepName, shown: Set<string>): readonly string[] {
+  const general = CAUTIONS.filter(({ steps, glues, onlyWhen }) => steps.includes(step) && !glues && !onlyWhen)
+  const words = [...general.map((caution) => caution.words), ...(step === 'press' ? [GLUES] : [])]
+  const fresh = words.filter((sentence) => !shown.has(sentence))
+  for (const sentence of fresh) shown.add(sentence)
+  return fresh
+}
+
+/** The picture, the sizes, the leaves, and the blanks for centring. */
+function aboutItems(face: JudgedFace, unit: LengthUnit, { min, max }: Box<'sheet'>): readonly Item[] {
+  const width = max.x - min.x
+  const picture = pictureItems(face, { min: point(min.x, min.y + 6), max: point(max.x, min.y + 6 + width * 0.95) })
+  const sizes = column(point(min.x, min.y + width * 0.95 + 10), width, [
+    bold('Sizes, width × length', 4.2),
+    ...sizeLines(face, unit).map((words) => plain(words, 3.8)),
+    bold('Leaves', 4.2),
+    plain(leafWords(face), 4.2),
+  ])
+  const blanks = measureBlanks(face, point(min.x, sizes.bottom + 3), width)
+  const notes = blanks
+    ? column(point(min.x, blanks.bottom), width, [
+        plain(
+          'Type the measures at the Face station: it says how to shift and turn the sheet, and what comes off each side.',
+          SMALLEST_TEXT,
+        ),
+      ]).items
+    : []
+  return [
+    ...picture,
+    ...sizes.items,
+    ...(blanks?.items ?? []),
+    ...notes,
+    line('mark', [point(min.x - GAP / 2, min.y), point(min.x - GAP / 2, max.y)], { pen: 0.15 }),
+  ]
+}
+
+function sizeLines({ sizes }: JudgedFace, unit: LengthUnit): readonly string[] {
+  const say = (box: Box<'panel'>) =>
+    `${showLength(boxWidth(box), unit, 'seam')} × ${showLength(boxHeight(box), unit, 'seam')}`
+  return [`Finished ${say(sizes.finished)}`, `Core as pressed ${say(sizes.core)}`, `Taped sheet ${say(sizes.sheet)}`]
+}
+
+/** In the order of the run; a long run as its first and last leaf. */
+function leafWords({ pieces, flitch }: JudgedFace): string {
+  const numbers = [...pieces].sort((p, q) => p.cell.rank - q.cell.rank).map(({ leaf }) => leaf?.number ?? 'none left')
+  const told = numbers.length > 24 ? [...numbers.slice(0, 12), '…', ...numbers.slice(-3)] : numbers
+  return `${told.join(', ')} of ${flitch.name}${flitch.species === '' ? '' : `, ${flitch.species}`}`
+}
+
+function pictureItems(face: JudgedFace, { min, max }: Box<'sheet'>): readonly Item[] {
+  const { sheet } = face.sizes
+  const turned = face.part.lying
+  const [across, along] = turned ? [boxHeight(sheet), boxWidth(sheet)] : [boxWidth(sheet), boxHeight(sheet)]
+  const size = 3.175
+  const room = size * 3
+  const scale = Math.min((max.x - min.x - 2 * room) / across, (max.y - min.y - 2 * room) / along)
+  const middle: Point<'panel'> = boxCentre(sheet)
+  const placed: Transform<'sheet', 'sheet'> = {
+    a: scale,
+    b: 0,
+    c: 0,
+    d: scale,
+    e: (min.x + max.x) / 2,
+    f: (min.y + max.y) / 2,
+  }
+  const turn = rotation<'panel', 'sheet'>(turned ? -Math.PI / 2 : 0)
+  const panelToSheet = compose(compose(placed, turn), translation<'panel'>(-middle.x, -middle.y))
+  const least = Math.min(...face.pieces.map(({ cell }) => narrower(boxAround(cell.face.ring)))) * scale
+  // pieces that are too narrow for their numbers are drawn without; the seam map has them
+  return faceItems(least < NUMBERED ? { ...face, pieces: [] } : face, { panelToSheet, size })
+}
+
+/** A piece narrower than this on the page carries no number. */
+const NUMBERED = 8
+
+const narrower = (box: Box<'panel'>): number => Math.min(boxWidth(box), boxHeight(box))
