@@ -10,8 +10,8 @@ export interface SheetSet {
 }
 
 export type Sheet = (PageSheet | FullScaleSheet) & {
-  /** Which of the set's groups it is in. */
-  readonly group: string
+  /** Which of the set’s groups it is in, where it has any. */
+  readonly group?: string
 }
 
 /** Drawn anew for the size of the paper; as many pages as it takes, each in mm from the top left corner of the page. */
