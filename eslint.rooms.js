@@ -65,6 +65,8 @@ const libraries = {
   fflate: ['store', 'documents'],
   idb: ['store'],
   jspdf: ['documents/pdf'],
+  'dxf-parser': ['documents/outlines'],
+  svgson: ['documents/outlines'],
   konva: ['board'],
   svelte: ['store', 'workers', 'fields', 'board', 'stations', 'app'],
   '@fontsource-variable/source-sans-3': ['app'],

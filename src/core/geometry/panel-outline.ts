@@ -194,8 +194,11 @@ export function drawnBox(corners: readonly Corner[]): Box<'panel'> {
   return boxAround(flattened(corners).ring)
 }
 
-/** The corners moved so that the box round the shape has its middle on the panel's centre. */
-export function centredCorners(corners: readonly Corner[]): readonly Corner[] {
+/** The corners without repeats, moved so that the box round the shape has its middle on the panel's centre. */
+export function centredCorners(given: readonly Corner[]): readonly Corner[] {
+  const distinct = given.filter(({ at }, i) => distance(at, given[(i + 1) % given.length]!.at) > GRID)
+  const corners = distinct.length === given.length ? given : distinct
+  if (corners.length < 2) return given
   const { min, max } = drawnBox(corners)
   const middle = point<'panel'>((min.x + max.x) / 2, (min.y + max.y) / 2)
   if (Math.abs(middle.x) < GRID && Math.abs(middle.y) < GRID) return corners

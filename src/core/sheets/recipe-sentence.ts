@@ -42,6 +42,7 @@ export type RecipeField =
   | 'sideUp'
   | 'numberedEnds'
   | 'firstSeam'
+  | 'centre'
   | 'sides'
   | 'left'
   | 'right'
@@ -169,6 +170,7 @@ function layingPieces(recipe: Part['recipe'], unit: LengthUnit): readonly Recipe
         text('the first seam at '),
         value('firstSeam', showAngle(recipe.firstSeam)),
         text(', '),
+        ...centrePieces(recipe, unit),
         ...(recipe.match === 'book' ? spinePieces(recipe) : []),
       ]
   }
@@ -230,6 +232,18 @@ export const PLANK_ENDS: Readonly<Record<PlanksRecipe['ends'], string>> = {
   alike: 'all at the top',
   mixed: 'at either end',
 }
+
+/** Where the seams of a sunburst meet, if not in the middle. */
+const centrePieces = ({ centre }: RadialRecipe, unit: LengthUnit): readonly RecipePiece[] =>
+  centre.x === 0 && centre.y === 0
+    ? []
+    : [
+        text('its centre '),
+        value('centre', showLength(centre.x, unit, 'seam')),
+        text(' to the right and '),
+        value('centre', showLength(centre.y, unit, 'seam')),
+        text(' down from the middle, '),
+      ]
 
 /** How the run goes through the rows. */
 export const ORDERS: Readonly<Record<EndMatchRecipe['order'], string>> = {
