@@ -71,7 +71,7 @@ describe('[O4] areas of outlines', () => {
         point<'panel'>(Math.round(x * 1e3) / 1e3, Math.round(y * 1e3) / 1e3),
       )
       const ours = regionArea(intersect([[snapped]], square))
-      const theirs = jstsArea('intersection', [[snapped]] as never, square as never)
+      const theirs = present(jstsArea('intersection', [[snapped]] as never, square as never), 'JSTS gave up')
       expect(Math.abs(ours - theirs)).toBeLessThan(1e-6 * theirs)
     }
   })
