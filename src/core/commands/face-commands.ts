@@ -159,6 +159,13 @@ export const setNudge = (job: Job, id: PartId, cell: CellId, nudge: Nudge | null
     return ok({ ...part, nudges: withEntry(part.nudges, cell, wanted) })
   })
 
+/** Shifts several cells at once: those that are named, the others stay. */
+export const setNudges = (job: Job, id: PartId, nudges: Readonly<Record<CellId, Nudge>>): Next =>
+  Object.entries(nudges).reduce<Next>(
+    (next, [cell, nudge]) => (next.ok ? setNudge(next.value, id, cell as CellId, nudge) : next),
+    ok(job),
+  )
+
 const isSameNudge = (a: Nudge | null, b: Nudge | null): boolean =>
   a === b || (a !== null && b !== null && a.leaf === b.leaf && isSamePoint(a.by, b.by))
 

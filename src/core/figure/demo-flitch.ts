@@ -6,6 +6,9 @@ import { present } from '../invariant'
 import { DEMO_DEFECTS, DEMO_OUTLINES } from './demo-leaves'
 import type { LogOptions } from './log/log'
 
+/** The name by which the demonstration flitch is known in a job. */
+export const DEMO_FLITCH = 'demo-walnut'
+
 /** The demonstration flitch's log: flat-cut walnut with its heart off the middle, one knot and one end split. */
 export const DEMO_LOG: LogOptions = {
   seed: 4177,
@@ -34,7 +37,7 @@ export const DEMO_LOG: LogOptions = {
  */
 export function demoFlitch(): Flitch {
   return {
-    id: 'demo-walnut',
+    id: DEMO_FLITCH,
     name: 'Walnut, 24 leaves',
     species: 'walnut (Juglans nigra)',
     cut: 'flat',
