@@ -6,7 +6,7 @@ const menu = async (page: Page, action: string) => {
   await page.getByRole('button', { name: action }).click()
 }
 
-/** Opens a job of one door whose third leaf has lost its end. */
+/** Opens a job of one door on ten leaves of 1000, the third of which has lost its end. */
 async function openShort(page: Page, leafLength: number): Promise<void> {
   const job = {
     format: 'leafturn job',
@@ -15,7 +15,7 @@ async function openShort(page: Page, leafLength: number): Promise<void> {
     flitches: [
       {
         species: 'American walnut (Juglans nigra)',
-        leaves: 6,
+        leaves: 10,
         size: [300, 1000],
         differing: [
           {
@@ -44,7 +44,13 @@ async function openShort(page: Page, leafLength: number): Promise<void> {
   const buffer = Buffer.from(JSON.stringify(job))
   await (await chosen).setFiles({ name: 'short.leafturn', mimeType: 'application/octet-stream', buffer })
   await page.getByRole('button', { name: /^Face/ }).first().click()
+  await expect(page.getByText(/Leaf 3 is .* short/).first()).toBeVisible()
 }
+
+const ask = (page: Page) => page.getByRole('button', { name: 'What would make it fit?' })
+const ways = (page: Page) => page.getByRole('group', { name: 'Ways to make it fit' })
+const looking = (page: Page) => page.getByRole('progressbar')
+const wrong = (page: Page) => page.locator('.told li.wrong')
 
 test.beforeEach(async ({ page }) => {
   await page.addInitScript(() => {
@@ -54,31 +60,62 @@ test.beforeEach(async ({ page }) => {
   await expect(page.getByRole('heading', { name: 'What to know' })).toBeVisible()
 })
 
-test('a leaf about 60 mm too short is told the scarf that makes it whole, and the job stays as it is', async ({
-  page,
-}) => {
-  await openShort(page, 860)
-  const section = page.getByRole('region', { name: 'A leaf too short' })
-  await section.getByRole('button', { name: 'What would a scarf give?' }).click()
-  await expect(section).toContainText(/Leaf 3 cut at a slant and slid gives \d+ mm by [\d.]+ mm/)
-  await expect(section).toContainText(/1 in \d+\.\d to the grain/)
-  await expect(section).toContainText(/slide the far half \d+ mm along the cut/)
-  const text = await section.innerText()
-  const [, width] = /gives \d+ mm by ([\d.]+) mm/.exec(text)!
-  const [, needed] = /piece needs \d+ mm by (\d+) mm/.exec(text)!
-  expect(Number(width)).toBeGreaterThanOrEqual(Number(needed) - 0.5)
-  await expect(section.getByRole('img', { name: 'Leaf 3, numbered side up, with the line to cut on' })).toBeVisible()
-  await expect(section.getByRole('img', { name: /The halves slid along the cut/ })).toBeVisible()
+test('a leaf 60 mm too short becomes whole by a scarf, in one step that can be undone', async ({ page }) => {
+  await openShort(page, 840)
+  await ask(page).click()
+  await expect(page.getByText(/Leaf 3 governs the run. Without it the others could move 100 mm along/)).toBeVisible()
+  await ways(page)
+    .getByRole('button', { name: /^Scarf the leaf of/ })
+    .click()
+  await expect(wrong(page)).toHaveCount(0)
+  await expect(page.getByText(/Leaf 3 is scarfed: the figure steps [\d.]+ mm across/)).toBeVisible()
+  const work = page.getByRole('region', { name: 'Leaf 3: made longer by a scarf' })
+  await expect(work).toContainText(/mark a straight line from .* 1 in \d+\.\d to the grain/)
+  await expect(work).toContainText(/slide the far half \d+ mm along the cut/)
+  await expect(work.getByRole('img', { name: /Leaf 3, numbered side up, with the lines to cut on/ })).toBeVisible()
+  await expect(page.getByRole('button', { name: /^Window/ })).toBeVisible()
+  await page.getByRole('button', { name: /^Undo/ }).click()
+  await expect(work).toHaveCount(0)
   await expect(page.getByText(/Leaf 3 is .* short/).first()).toBeVisible()
 })
 
-test('a leaf far too short is told the most that a scarf would give', async ({ page }) => {
-  await openShort(page, 600)
-  const section = page.getByRole('region', { name: 'A leaf too short' })
-  await section.getByRole('button', { name: 'What would a scarf give?' }).click()
-  await expect(section).toContainText(/No scarf found on leaf 3 gives .* The widest found at that length is [\d.]+ mm/)
+test('a face that cannot be made says why, and each way that is offered works', async ({ page }) => {
+  await openShort(page, 895)
+  await ask(page).click()
+  await expect(ways(page)).toBeVisible()
+  await expect(looking(page)).toHaveCount(0)
+  const names = await ways(page).getByRole('button').allInnerTexts()
+  const order = [/less over at the/, /^Use leaf/, /^Start at leaf/, /^Scarf/]
+  const ranks = names.map((name) => order.findIndex((words) => words.test(name.trim())))
+  expect(ranks).toEqual([...ranks].sort((p, q) => p - q))
+  expect(new Set(ranks)).toEqual(new Set([0, 1, 2, 3]))
+  for (const name of names) {
+    // what was found for the job as it was is still there after the undo
+    await ways(page).getByRole('button', { name: name.trim(), exact: true }).click()
+    await expect(wrong(page), name).toHaveCount(0)
+    await page.getByRole('button', { name: /^Undo/ }).click()
+    await expect(ways(page)).toBeVisible()
+  }
 })
 
-test('a face that fits says nothing of scarfs', async ({ page }) => {
-  await expect(page.getByRole('heading', { name: 'A leaf too short' })).toHaveCount(0)
+test('where no scarf helps, the most is said', async ({ page }) => {
+  await openShort(page, 500)
+  await ask(page).click()
+  await expect(looking(page)).toHaveCount(0)
+  await expect(page.getByText(/No scarf found (gives .* the widest is|makes the leaves)/)).toBeVisible()
+})
+
+test('faces to pick from are laid beside the page, and one is taken with the keyboard', async ({ page }) => {
+  await openShort(page, 895)
+  await page.locator('summary', { hasText: 'Faces to pick from' }).click()
+  await page.getByRole('button', { name: 'Look for faces' }).click()
+  const most = page.getByRole('button', { name: /Most room to move/ })
+  await expect(most).toBeVisible()
+  await expect(looking(page)).toHaveCount(0)
+  await expect(page.getByText(/Largest strip along the grain of each leaf/)).toBeVisible()
+  await most.focus()
+  await page.keyboard.press('Enter')
+  await expect(wrong(page)).toHaveCount(0)
+  await page.getByRole('button', { name: /^Undo/ }).click()
+  await expect(page.getByText(/Leaf 3 is .* short/).first()).toBeVisible()
 })
