@@ -95,7 +95,9 @@ function crossingCentre(face: LaidFace, { x, y }: Centre, shop: Shop): readonly 
   const wanted = centreOfRecipe(face.part.recipe)
   const isMoved = wanted.x !== 0 || wanted.y !== 0
   const off = Math.hypot(x - wanted.x, y - wanted.y)
-  return [offCentre(face, { on: 'face' }, off, shop, isMoved ? { what: 'moved crossing', ...wanted } : { what: 'crossing' })]
+  return [
+    offCentre(face, { on: 'face' }, off, shop, isMoved ? { what: 'moved crossing', ...wanted } : { what: 'crossing' }),
+  ]
 }
 
 function offCentre(face: LaidFace, place: Finding['place'], off: number, shop: Shop, about: Finding['about']): Finding {

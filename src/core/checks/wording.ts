@@ -45,8 +45,7 @@ const CENTRED: Readonly<Record<string, Words>> = {
     `Seam ${text(f, 'letter')} lies on the panel’s centre, ${say.seam(number(f, 'left'))} from both edges.`,
   leaf: () => 'A leaf lies on the panel’s centre, with the same width on both sides.',
   crossing: () => 'The seams cross on the panel’s centre.',
-  'moved crossing': (f, say) =>
-    `The seams cross where they were put: ${fromCentre(f, say)}.`,
+  'moved crossing': (f, say) => `The seams cross where they were put: ${fromCentre(f, say)}.`,
 }
 
 /** Where a centre was put, from the middle of the panel. */
