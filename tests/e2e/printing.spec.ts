@@ -48,7 +48,7 @@ test('a printer that prints short is measured, and every later sheet is drawn la
   await expect(page.getByLabel('Printer', { exact: true })).toHaveValue('')
 })
 
-test('templates for a router, on a paper of one’s own', async ({ page }) => {
+test('templates for a router, on a paper of one’s own', { tag: '@mouse' }, async ({ page }) => {
   await page.goto('/')
   await page.getByRole('button', { name: /^Cutting/ }).click()
   await page.getByLabel('Paper', { exact: true }).selectOption('Own size')

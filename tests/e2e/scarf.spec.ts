@@ -79,7 +79,7 @@ test('a leaf 60 mm too short becomes whole by a scarf, in one step that can be u
   await expect(page.getByText(/Leaf 3 is .* short/).first()).toBeVisible()
 })
 
-test('a face that cannot be made says why, and each way that is offered works', async ({ page }) => {
+test('a face that cannot be made says why, and each way that is offered works', { tag: '@mouse' }, async ({ page }) => {
   await openShort(page, 895)
   await ask(page).click()
   await expect(ways(page)).toBeVisible()
@@ -98,24 +98,28 @@ test('a face that cannot be made says why, and each way that is offered works', 
   }
 })
 
-test('where no scarf helps, the most is said', async ({ page }) => {
+test('where no scarf helps, the most is said', { tag: '@mouse' }, async ({ page }) => {
   await openShort(page, 500)
   await ask(page).click()
   await expect(looking(page)).toHaveCount(0)
   await expect(page.getByText(/No scarf found (gives .* the widest is|makes the leaves)/)).toBeVisible()
 })
 
-test('faces to pick from are laid beside the page, and one is taken with the keyboard', async ({ page }) => {
-  await openShort(page, 895)
-  await page.locator('summary', { hasText: 'Faces to pick from' }).click()
-  await page.getByRole('button', { name: 'Look for faces' }).click()
-  const most = page.getByRole('button', { name: /Most room to move/ })
-  await expect(most).toBeVisible()
-  await expect(looking(page)).toHaveCount(0)
-  await expect(page.getByText(/Largest strip along the grain of each leaf/)).toBeVisible()
-  await most.focus()
-  await page.keyboard.press('Enter')
-  await expect(wrong(page)).toHaveCount(0)
-  await page.getByRole('button', { name: /^Undo/ }).click()
-  await expect(page.getByText(/Leaf 3 is .* short/).first()).toBeVisible()
-})
+test(
+  'faces to pick from are laid beside the page, and one is taken with the keyboard',
+  { tag: '@mouse' },
+  async ({ page }) => {
+    await openShort(page, 895)
+    await page.locator('summary', { hasText: 'Faces to pick from' }).click()
+    await page.getByRole('button', { name: 'Look for faces' }).click()
+    const most = page.getByRole('button', { name: /Most room to move/ })
+    await expect(most).toBeVisible()
+    await expect(looking(page)).toHaveCount(0)
+    await expect(page.getByText(/Largest strip along the grain of each leaf/)).toBeVisible()
+    await most.focus()
+    await page.keyboard.press('Enter')
+    await expect(wrong(page)).toHaveCount(0)
+    await page.getByRole('button', { name: /^Undo/ }).click()
+    await expect(page.getByText(/Leaf 3 is .* short/).first()).toBeVisible()
+  },
+)
