@@ -1,4 +1,5 @@
 import { closedLine, text } from '../drawing/build'
+import { clippedItems } from '../drawing/clip-items'
 import type { Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
 import { textLines } from '../drawing/text-width'
@@ -57,7 +58,11 @@ function restRow(rest: LeafRest, scale: number, unit: LengthUnit, page: PageSize
       return [
         text(point(PAGE_ROOM, y + 2 + tall / 2 + 2.5), String(rest.leaf), { size: 8, weight: 'bold' }),
         closedLine('mark', rest.outline.map(onSheet), { pen: 0.3 }),
-        ...rest.taken.map((ring) => closedLine('cut', ring.map(onSheet), { pen: 0.25, dash: [2, 1.2] })),
+        // what does not fit its leaf would run through the words of the next
+        ...clippedItems(
+          rest.taken.map((ring) => closedLine('cut', ring.map(onSheet), { pen: 0.25, dash: [2, 1.2] })),
+          boxAround(boxRing(box).map(onSheet)),
+        ),
         ...kept.flatMap(({ strip, label }) => (strip ? stripItems(strip.box, label, onSheet) : [])),
         ...lines.map((line, i) => text(point(PAGE_ROOM + NUMBER, y + tall + 7 + i * STEP), line, { size: SIZE })),
       ]
