@@ -33,29 +33,35 @@ test('a sheet whose seam is 1.5 mm off: it is moved, and half a millimetre is le
   await expect(row(section, 'right', 'bottom')).toContainText('5 mm')
 })
 
-test('a sheet cut wide enough, 1.5 mm off: the seam comes to lie on the centre', async ({ page }) => {
-  const section = await openAsCut(page)
-  for (const end of ['Top', 'Bottom']) await type(section, `${end} end, left of the seam`, '195')
-  await expect(section.getByText('From there move the sheet 1.5 mm to the left.')).toBeVisible()
-  await expect(section.getByText('The seam lies on the centre, and every edge stands at least 5 mm')).toBeVisible()
-  await expect(row(section, 'left', 'top')).toContainText('9 mm')
-})
+test(
+  'a sheet cut wide enough, 1.5 mm off: the seam comes to lie on the centre',
+  { tag: '@mouse' },
+  async ({ page }) => {
+    const section = await openAsCut(page)
+    for (const end of ['Top', 'Bottom']) await type(section, `${end} end, left of the seam`, '195')
+    await expect(section.getByText('From there move the sheet 1.5 mm to the left.')).toBeVisible()
+    await expect(section.getByText('The seam lies on the centre, and every edge stands at least 5 mm')).toBeVisible()
+    await expect(row(section, 'left', 'top')).toContainText('9 mm')
+  },
+)
 
-test('a sheet 9 mm off at one end cannot come to the centre: it is turned, and what is left is said', async ({
-  page,
-}) => {
-  const section = await openAsCut(page)
-  await type(section, 'Top end, left of the seam', '201')
-  await type(section, 'Top end, right of the seam', '183')
-  await expect(section.getByText(/Laid by its edges.*9 mm right of the centre at the top/)).toBeVisible()
-  await expect(section.getByText(/With the seam on the centre an edge would stand less than 5 mm over/)).toBeVisible()
-  await expect(section.getByText(/That leaves.*8 mm right of the centre at the top/)).toBeVisible()
-  await expect(section.getByRole('img', { name: /as it lies on the core/ })).toBeVisible()
-  await section.getByRole('button', { name: 'Back to the sizes as planned' }).click()
-  await expect(section.getByText('Laid by its edges, the sheet has its seam on the centre.')).toBeVisible()
-})
+test(
+  'a sheet 9 mm off at one end cannot come to the centre: it is turned, and what is left is said',
+  { tag: '@mouse' },
+  async ({ page }) => {
+    const section = await openAsCut(page)
+    await type(section, 'Top end, left of the seam', '201')
+    await type(section, 'Top end, right of the seam', '183')
+    await expect(section.getByText(/Laid by its edges.*9 mm right of the centre at the top/)).toBeVisible()
+    await expect(section.getByText(/With the seam on the centre an edge would stand less than 5 mm over/)).toBeVisible()
+    await expect(section.getByText(/That leaves.*8 mm right of the centre at the top/)).toBeVisible()
+    await expect(section.getByRole('img', { name: /as it lies on the core/ })).toBeVisible()
+    await section.getByRole('button', { name: 'Back to the sizes as planned' }).click()
+    await expect(section.getByText('Laid by its edges, the sheet has its seam on the centre.')).toBeVisible()
+  },
+)
 
-test('a sheet that is too narrow: the lack is split and told', async ({ page }) => {
+test('a sheet that is too narrow: the lack is split and told', { tag: '@mouse' }, async ({ page }) => {
   const section = await openAsCut(page)
   await type(section, 'Bottom end, left of the seam', '188')
   await type(section, 'Bottom end, right of the seam', '189')
@@ -64,13 +70,17 @@ test('a sheet that is too narrow: the lack is split and told', async ({ page }) 
   await expect(section.getByText('right (short)').first()).toBeVisible()
 })
 
-test('a measure that cannot be is refused, and the drawing is taken along as a file', async ({ page }) => {
-  const section = await openAsCut(page)
-  await type(section, 'Top end, left of the seam', '19')
-  await expect(section.getByText(/“19” is less than 96 mm/)).toBeVisible()
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
-    section.getByRole('button', { name: 'Save the drawing' }).click(),
-  ])
-  expect(file.suggestedFilename()).toBe('Door, far left as cut.svg')
-})
+test(
+  'a measure that cannot be is refused, and the drawing is taken along as a file',
+  { tag: '@mouse' },
+  async ({ page }) => {
+    const section = await openAsCut(page)
+    await type(section, 'Top end, left of the seam', '19')
+    await expect(section.getByText(/“19” is less than 96 mm/)).toBeVisible()
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      section.getByRole('button', { name: 'Save the drawing' }).click(),
+    ])
+    expect(file.suggestedFilename()).toBe('Door, far left as cut.svg')
+  },
+)

@@ -39,7 +39,7 @@ export function drawWindowTemplate(face: LaidFace, template: WindowTemplate, uni
   const words = templateItems(
     { ring, clear, straight: template.straight },
     templateHeading(face, template, unit),
-    templateNotes(face, unit),
+    templateNotes(face, template, unit),
   )
   const all = present(itemsBox([...lines, ...words]), 'a template has lines')
   return {

@@ -33,9 +33,18 @@ export function templateHeading(face: LaidFace, template: WindowTemplate, unit: 
   ]
 }
 
+/** How an angled or curved piece gets a template that lasts; a knife or a bearing runs along it. */
+const RIGID =
+  'Rigid template: stick the sheet, this face up, to 6 mm board; saw outside the full line and plane until the line is split. Write on the board “this face up” and the leaves. Never paste paper on a show leaf.'
+
 /** What is good to know while cutting; it may stand beside the piece. */
-export function templateNotes(face: LaidFace, unit: LengthUnit): readonly Paragraph[] {
+export function templateNotes(
+  face: LaidFace,
+  { straight }: Pick<WindowTemplate, 'straight'>,
+  unit: LengthUnit,
+): readonly Paragraph[] {
   return [
+    ...(straight ? [] : [RIGID]),
     'Full line: cut. Long dashes: joint to here, the seam. Dash and dot: trimmed to here after pressing.',
     recipeSentence(face.part, face.count, unit),
     ...CUTTING_CAUTIONS,
