@@ -1,6 +1,6 @@
 import type { Box } from '../core/geometry/box'
 import type { Point } from '../core/geometry/point'
-import type { FlitchId } from '../core/ids'
+import { DEMO_FLITCH } from '../core/figure/demo-flitch'
 import type { Flitch } from '../core/leaves/flitch'
 import type { StoredPicture } from '../core/leaves/leaf'
 import type { PhotoShelf } from '../store/photo-shelf'
@@ -12,9 +12,6 @@ export interface LeafFigure {
   readonly pxPerMm: number
   readonly origin: Point<'leaf'>
 }
-
-/** The flitch whose leaves are painted from the simulated log. */
-export const PAINTED_FLITCH: FlitchId = 'demo-walnut'
 
 /** Pixels a millimetre of a sharp picture: a door fills a large screen with it. */
 const SHARP_SCALE = 1.25
@@ -42,7 +39,7 @@ export class Figures {
 
   /** What is known of the figure of a flitch's leaves, by leaf: photographs, else what is painted; null for none. */
   of(flitch: Flitch): ReadonlyMap<number, LeafFigure> | null {
-    const found = new Map<number, LeafFigure>(flitch.id === PAINTED_FLITCH ? this.pictures : [])
+    const found = new Map<number, LeafFigure>(flitch.id === DEMO_FLITCH ? this.pictures : [])
     for (const { number, picture } of flitch.leaves) {
       const photo = picture ? this.#photos.get(picture.hash) : undefined
       // the place of a picture on its leaf may have been changed since it was read

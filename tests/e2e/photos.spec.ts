@@ -78,7 +78,6 @@ test('photographs become leaves, and all is undone', { tag: '@mouse' }, async ({
     await expect(card(page, 6)).toContainText('80 megapixels (10000 x 8000); 64 is the most')
   })
 
-  if (process.env.SHOTS) await page.screenshot({ path: '/tmp/photos-flitch.png', fullPage: true })
   await test.step('a knot is marked and a book match laid', async () => {
     await page.getByRole('button', { name: 'Leaf 1, open' }).click()
     await page.getByRole('button', { name: 'Add a spot' }).click()
@@ -93,7 +92,6 @@ test('photographs become leaves, and all is undone', { tag: '@mouse' }, async ({
     await page.getByRole('button', { name: 'Add the part' }).click()
   })
 
-  if (process.env.SHOTS) await page.screenshot({ path: '/tmp/photos-parts.png' })
   await test.step('all is undone', async () => {
     const undo = page.getByRole('button', { name: /^Undo/ })
     for (let i = 0; i < 12 && (await undo.isEnabled()); i++) await undo.click()

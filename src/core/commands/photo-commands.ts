@@ -27,10 +27,6 @@ export function takeFromPhoto(job: Job, ref: LeafRef, { picture, outline, defect
   )
 }
 
-/** null takes the picture away. */
-export const setLeafPicture = (job: Job, ref: LeafRef, picture: StoredPicture | null): Next =>
-  changeWithinLeaf(job, ref, (leaf) => ok(leaf.picture === picture ? leaf : { ...leaf, picture }))
-
 /** The names of all pictures that a job speaks of, each once. */
 export const picturesOf = ({ flitches }: Job): readonly string[] => [
   ...new Set(flitches.flatMap(({ leaves }) => leaves.flatMap(({ picture }) => (picture ? [picture.hash] : [])))),

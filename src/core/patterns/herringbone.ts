@@ -17,10 +17,6 @@ export const USUAL_HERRINGBONE: HerringboneRecipe = {
   numberedEnds: 'outside',
 }
 
-/** Steeper than this a strip would run along the column, flatter than its other end across it. */
-export const HERRINGBONE_ANGLES = { min: 10, max: 80 }
-export const HERRINGBONE_COLUMNS = { min: 2, max: 12 }
-
 /**
  * Columns of strips at an angle to the width, the strips of neighbours mirrored in the seam between them. The columns
  * are equal in the finished face. In each the strips are counted from the one that crosses the middle of the column at

@@ -28,9 +28,6 @@ export const USUAL_PARQUET: ParquetRecipe = {
   sideUp: 'numbered',
 }
 
-export const PARQUET_GRID = { min: 2, max: 16 }
-export const PARQUET_STRIPS = { min: 1, max: 8 }
-
 /** A block of the finished face: where it lies, its sizes, and whether its grain is upright. */
 interface Block {
   readonly column: number

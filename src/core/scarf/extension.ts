@@ -57,10 +57,6 @@ export const scarfedSize = (sound: Sound, scarf: Scarf): Sound => ({
   length: sound.length + scarf.gain,
 })
 
-/** A cut edge to edge and steeper than the diagonal leaves a piece less wide; flatter than this none of full width. */
-export const reachesAcross = (sound: Sound, { slope, loss }: Scarf): boolean =>
-  slope >= flattestSlope(sound, loss) - ROUNDING
-
 /** Why no cut and slide gives the wanted size, with the most that there is. */
 export type NoScarf =
   /** The wanted size lies within the leaf as it is. */

@@ -6,7 +6,7 @@
  * outline lies within twice the grid of them, for the joint is closed over that much. Failure: null where one half is
  * empty or the halves do not meet.
  */
-import { boxAround, boxHeight, boxWidth, regionBox } from '../geometry/box'
+import { boxAround, regionBox } from '../geometry/box'
 import { intersect } from '../geometry/clip'
 import { point, type Point } from '../geometry/point'
 import { polygonArea, transformRegion, type Edge, type Polygon, type Region } from '../geometry/polygon'
@@ -15,7 +15,6 @@ import type { LeafRef } from '../ids'
 import type { SlantedCut } from '../job/make-up'
 import { alongCut, figureStep, type Scarf } from './extension'
 import { joinedAlong, type JointLine } from './joint-line'
-import { largestRectangle, regionEdges, type Strip } from './strip'
 
 export interface PiecePart {
   readonly leaf: LeafRef
@@ -94,9 +93,3 @@ export function scarfedPiece(leaf: LeafRef, region: Region<'leaf'>, cut: Slanted
 /** The frame of the piece is that of the near half. */
 const ASIDE = identity<'leaf', 'window'>()
 const aside = (p: Point<'leaf'>): Point<'window'> => transformPoint(ASIDE, p)
-
-/** The largest rectangle with its length along the grain in a piece; its bound is an area. */
-export const usableRectangle = ({ outline }: Piece): Strip<'window'> | null => largestRectangle(regionEdges([outline]))
-
-/** Width and length of a rectangle. */
-export const stripSize = ({ box }: Strip<'window'>) => ({ width: boxWidth(box), length: boxHeight(box) })

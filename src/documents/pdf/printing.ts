@@ -1,5 +1,5 @@
 import type { Paper } from '../paper'
-import { UNCORRECTED, type Correction } from './correction'
+import type { Correction } from './correction'
 
 /** How neighbouring pages of a tiled drawing meet: one laid over the other, or edge to edge. */
 export type Joining = 'overlap' | 'butt'
@@ -14,12 +14,7 @@ export interface Printing {
   readonly joining: Joining
 }
 
-/** A paper on a printer of which nothing is known, pages laid over each other. */
-export const plainPrinting = (paper: Paper): Printing => ({ paper, correction: UNCORRECTED, joining: 'overlap' })
-
 export const overlapOf = (joining: Joining): number => (joining === 'overlap' ? OVERLAP : 0)
-
-export const isCorrected = ({ across, along }: Correction): boolean => across !== 1 || along !== 1
 
 /** By how much a page is drawn larger, across × down, for its foot: `Corrected +3.1 % × −0.5 %`; empty for none. */
 export function correctionNote(correction: { readonly x: number; readonly y: number }): string {
