@@ -6,6 +6,7 @@ import { seamSlide } from '../core/figure/align/seam-slide'
 import { seamStrip } from '../core/figure/align/seam-strip'
 import type { Box } from '../core/geometry/box'
 import type { SeamLook, StripLook } from '../core/seams/line-up'
+import type { Failed } from './one-task'
 import { woodReader, type WoodSource } from './wood-source'
 
 /** What is to be found: how each leaf lies against the one before, or the slide at each of some seams. */
@@ -22,14 +23,13 @@ export type FromAlignWorker =
   | { readonly kind: 'progress'; readonly share: number }
   /** One for each pair of leaves, or each seam; null where there is no picture. */
   | { readonly kind: 'found'; readonly shifts: readonly (FoundShift | null)[] }
-  | { readonly kind: 'failed'; readonly message: string }
 
 /** Pixels a millimetre: seams are looked at closely, whole leaves from farther off. */
 const SEAM_SCALE = 1
 const LEAF_SCALE = 0.5
 
 const scope = self as unknown as DedicatedWorkerGlobalScope
-const tell = (message: FromAlignWorker): void => scope.postMessage(message)
+const tell = (message: FromAlignWorker | Failed): void => scope.postMessage(message)
 
 scope.onmessage = async ({ data: { source, task } }: MessageEvent<ToAlignWorker>) => {
   try {

@@ -5,13 +5,14 @@
  * [H-figure-3] A closed or broken worker answers every question; nothing hangs.
  */
 import { describe, expect, it, vi } from 'vitest'
-import { createFigureDoor, type LogWorkerLike } from './figure-door'
+import { createFigureDoor } from './figure-door'
 import type { FromLogWorker, ToLogWorker } from './log-worker'
+import type { WorkerLike } from './one-task'
 
 /** A worker played by the test, which sees what was asked and answers by hand. */
 function playedWorker() {
   const asked: ToLogWorker[] = []
-  const worker: LogWorkerLike & { terminated: boolean } = {
+  const worker: WorkerLike & { terminated: boolean } = {
     terminated: false,
     onmessage: null,
     onerror: null,

@@ -3,6 +3,7 @@ import { present } from '../core/invariant'
 import { DEMO_LOG } from '../core/figure/demo-flitch'
 import type { LogOptions } from '../core/figure/log/log'
 import type { FromLogWorker, LeafPicture, ToLogWorker } from './log-worker'
+import type { WorkerLike } from './one-task'
 
 /** A sharp picture of a part of a leaf, in the leaf's frame; `box: null` is all of it. */
 export interface SharpPicture {
@@ -37,14 +38,12 @@ interface Waiting {
   readonly onProgress: ((share: number) => void) | undefined
 }
 
-export type LogWorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>
-
-const startLogWorker = (): LogWorkerLike => new Worker(new URL('./log-worker.ts', import.meta.url), { type: 'module' })
+const startLogWorker = (): WorkerLike => new Worker(new URL('./log-worker.ts', import.meta.url), { type: 'module' })
 
 /** Opens a door to the pictures of a log, the demonstration flitch's unless another is given. */
 export function createFigureDoor(
   options: LogOptions = DEMO_LOG,
-  startWorker: () => LogWorkerLike = startLogWorker,
+  startWorker: () => WorkerLike = startLogWorker,
 ): FigureDoor {
   const worker = startWorker()
   const waiting = new Map<number, Waiting>()

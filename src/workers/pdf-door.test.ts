@@ -5,7 +5,8 @@
  */
 import { describe, expect, it } from 'vitest'
 import type { PdfDocument, PdfFonts } from '../documents/pdf/pdf-document'
-import { writePdfAside, type PdfWorkerLike } from './pdf-door'
+import type { Failed, WorkerLike } from './one-task'
+import { writePdfAside } from './pdf-door'
 import type { FromPdfWorker } from './pdf-worker'
 
 const paper: PdfDocument = { title: 'Door', pages: [], created: new Date(0), id: '0'.repeat(32) }
@@ -14,14 +15,15 @@ const fonts: PdfFonts = { regular: new Uint8Array(), bold: new Uint8Array() }
 /** A worker played by the test. */
 function played() {
   const asked: unknown[] = []
-  const worker: PdfWorkerLike & { terminated: boolean } = {
+  const worker: WorkerLike & { terminated: boolean } = {
     terminated: false,
     onmessage: null,
     onerror: null,
     postMessage: (message: unknown) => void asked.push(message),
     terminate: () => void (worker.terminated = true),
   }
-  const answer = (data: FromPdfWorker) => worker.onmessage?.call(worker as unknown as Worker, { data } as MessageEvent)
+  const answer = (data: FromPdfWorker | Failed) =>
+    worker.onmessage?.call(worker as unknown as Worker, { data } as MessageEvent)
   const counted: number[] = []
   const writing = writePdfAside(
     paper,
@@ -39,7 +41,7 @@ describe('the writer of PDF files beside the page', () => {
     answer({ kind: 'page', done: 1 })
     answer({ kind: 'page', done: 2 })
     answer({ kind: 'written', bytes: new Uint8Array([37, 80]) })
-    expect(await writing.written).toEqual({ ok: true, value: new Uint8Array([37, 80]) })
+    expect(await writing.done).toEqual({ ok: true, value: new Uint8Array([37, 80]) })
     expect(counted).toEqual([1, 2])
     expect(worker.terminated).toBe(true)
   })
@@ -47,20 +49,20 @@ describe('the writer of PDF files beside the page', () => {
   it('[M2] gives nothing when it is stopped', async () => {
     const { worker, writing } = played()
     writing.stop()
-    expect(await writing.written).toBeNull()
+    expect(await writing.done).toBeNull()
     expect(worker.terminated).toBe(true)
   })
 
   it('[M2] says why it refuses or fails', async () => {
     const one = played()
     one.answer({ kind: 'refused', reason: { reason: 'no pages' } })
-    expect(await one.writing.written).toEqual({ ok: false, reason: { reason: 'no pages' } })
+    expect(await one.writing.done).toEqual({ ok: false, reason: { reason: 'no pages' } })
     const two = played()
     two.answer({ kind: 'failed', message: 'no memory' })
-    await expect(two.writing.written).rejects.toThrow('no memory')
+    await expect(two.writing.done).rejects.toThrow('no memory')
     const three = played()
     three.worker.onerror?.call(three.worker as unknown as Worker, { message: 'not found' } as ErrorEvent)
-    await expect(three.writing.written).rejects.toThrow('not found')
+    await expect(three.writing.done).rejects.toThrow('not found')
     expect([one, two, three].every(({ worker }) => worker.terminated)).toBe(true)
   })
 })

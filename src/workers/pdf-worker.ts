@@ -1,6 +1,7 @@
 /// <reference lib="webworker" />
 import type { PdfDocument, PdfFonts, PdfRefusal } from '../documents/pdf/pdf-document'
 import { writePdf } from '../documents/pdf/write-pdf'
+import type { Failed } from './one-task'
 
 export interface ToPdfWorker {
   readonly document: PdfDocument
@@ -11,10 +12,10 @@ export type FromPdfWorker =
   | { readonly kind: 'page'; readonly done: number }
   | { readonly kind: 'written'; readonly bytes: Uint8Array }
   | { readonly kind: 'refused'; readonly reason: PdfRefusal }
-  | { readonly kind: 'failed'; readonly message: string }
 
 const scope = self as unknown as DedicatedWorkerGlobalScope
-const tell = (message: FromPdfWorker, transfer: Transferable[] = []): void => scope.postMessage(message, transfer)
+const tell = (message: FromPdfWorker | Failed, transfer: Transferable[] = []): void =>
+  scope.postMessage(message, transfer)
 
 scope.onmessage = async ({ data }: MessageEvent<ToPdfWorker>) => {
   try {

@@ -1,4 +1,5 @@
 import type { FromPhotoWorker, PhotoTrouble, PhotoWanted, ReadPhoto, ToPhotoWorker } from './photo-worker'
+import type { WorkerLike } from './one-task'
 
 export type PhotoOutcome =
   | { readonly outcome: 'read'; readonly photo: ReadPhoto }
@@ -13,19 +14,17 @@ export interface PhotoDoor {
   readonly cancel: () => void
 }
 
-type PhotoWorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>
-
 interface Waiting {
   readonly done: (outcome: PhotoOutcome) => void
   readonly failed: (error: Error) => void
   readonly onProgress: ((share: number) => void) | undefined
 }
 
-const startWorker = (): PhotoWorkerLike => new Worker(new URL('./photo-worker.ts', import.meta.url), { type: 'module' })
+const startWorker = (): WorkerLike => new Worker(new URL('./photo-worker.ts', import.meta.url), { type: 'module' })
 
 /** Opens a door; its worker starts with the first photograph, and ends when all is cancelled. */
-export function createPhotoDoor(start: () => PhotoWorkerLike = startWorker): PhotoDoor {
-  let worker: PhotoWorkerLike | null = null
+export function createPhotoDoor(start: () => WorkerLike = startWorker): PhotoDoor {
+  let worker: WorkerLike | null = null
   const waiting = new Map<number, Waiting>()
   let nextId = 1
 
@@ -42,7 +41,7 @@ export function createPhotoDoor(start: () => PhotoWorkerLike = startWorker): Pho
     else take(data.id)?.failed(new Error(data.message))
   }
 
-  function opened(): PhotoWorkerLike {
+  function opened(): WorkerLike {
     if (worker) return worker
     worker = start()
     worker.onmessage = hear

@@ -9,7 +9,8 @@ import { blankLeaf, rectangle, usualFlitch, usualPart } from '../core/job/usual'
 import type { Question } from '../core/fit/questions'
 import { USUAL_SHOP } from '../core/shop'
 import { SlowAnswers } from '../store/slow-answers.svelte'
-import { createSolver, type SlowWorkerLike } from './slow-door'
+import type { WorkerLike } from './one-task'
+import { createSolver } from './slow-door'
 import type { FromSlowWorker, ToSlowWorker } from './slow-worker'
 
 const flitch = usualFlitch('f', 'Walnut', rectangle(200, 900), [blankLeaf(1), blankLeaf(2)])
@@ -23,13 +24,13 @@ const none = { governing: [], ways: [], scarf: null }
 
 /** Workers played by the test. */
 function played() {
-  const workers: (SlowWorkerLike & { asked: ToSlowWorker[]; ended: boolean })[] = []
+  const workers: (WorkerLike & { asked: ToSlowWorker[]; ended: boolean })[] = []
   const start = () => {
     const worker = {
       asked: [] as ToSlowWorker[],
       ended: false,
-      onmessage: null as SlowWorkerLike['onmessage'],
-      onerror: null as SlowWorkerLike['onerror'],
+      onmessage: null as WorkerLike['onmessage'],
+      onerror: null as WorkerLike['onerror'],
       postMessage: (message: ToSlowWorker) => void worker.asked.push(message),
       terminate: () => void (worker.ended = true),
     }

@@ -1,10 +1,8 @@
 import type { Asked, Solver } from '../store/slow-answers.svelte'
 import type { FromSlowWorker, ToSlowWorker } from './slow-worker'
+import type { WorkerLike } from './one-task'
 
-export type SlowWorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>
-
-const startSlowWorker = (): SlowWorkerLike =>
-  new Worker(new URL('./slow-worker.ts', import.meta.url), { type: 'module' })
+const startSlowWorker = (): WorkerLike => new Worker(new URL('./slow-worker.ts', import.meta.url), { type: 'module' })
 
 interface Waiting {
   readonly id: number
@@ -15,8 +13,8 @@ interface Waiting {
  * Finds slow answers beside the page, one at a time in the order in which they were asked. A question that is given up
  * while it is worked on ends the worker; the next one starts another.
  */
-export function createSolver(startWorker: () => SlowWorkerLike = startSlowWorker): Solver {
-  let worker: SlowWorkerLike | null = null
+export function createSolver(startWorker: () => WorkerLike = startSlowWorker): Solver {
+  let worker: WorkerLike | null = null
   let waiting: readonly Waiting[] = []
   let nextId = 1
 
@@ -41,7 +39,7 @@ export function createSolver(startWorker: () => SlowWorkerLike = startSlowWorker
     next()
   }
 
-  function opened(): SlowWorkerLike {
+  function opened(): WorkerLike {
     const started = startWorker()
     started.onmessage = ({ data }: MessageEvent<FromSlowWorker>) => {
       if (data.kind === 'step') waiting.find(({ id }) => id === data.id)?.asked.onStep(data.step)

@@ -97,7 +97,7 @@ export class PrintWork {
       this.#writing = writePdfAside(document, await fonts(), (done) => {
         this.progress = { done, of: document.pages.length }
       })
-      const written = await this.#writing.written
+      const written = await this.#writing.done
       if (written === null) this.workshop.said = 'Stopped: no PDF was made'
       else if (!written.ok) this.workshop.trouble = sheetRefusal(written.reason, this.paper.name)
       else {
