@@ -3,17 +3,16 @@ import { createRequire } from 'node:module'
 import { derive, type DerivedPart } from '../core/derive'
 import type { SheetSet } from '../core/drawing/sheet-set'
 import type { Job } from '../core/job/job'
-import { writeJob } from '../core/job/write-job'
 import { ok, refused, type Result } from '../core/result'
 import { drawFace } from '../core/sheets/draw-face'
 import { drawCuttingFile, nothingToCut } from '../core/sheets/draw-cutting-file'
 import { jobRests } from '../core/ledger/offcuts'
 import { partSheets } from '../core/sheets/part-sheets'
 import { ON_THE_LINE } from '../core/templates/cutting-tool'
-import { documentId } from '../documents/document-id'
 import { writeDxf } from '../documents/dxf/write-dxf'
 import type { PdfFonts } from '../documents/pdf/pdf-document'
-import { sheetPages } from '../documents/pdf/sheet-document'
+import { partDocument } from '../store/job-documents'
+import { sheetPages, type SheetPages } from '../documents/pdf/sheet-document'
 import { sheetRefusal } from '../documents/pdf/sheet-refusal'
 import { writePdf } from '../documents/pdf/write-pdf'
 import { writeSvg } from '../documents/svg/write-svg'
@@ -96,25 +95,22 @@ async function partPdf({ job, face, set, name, wanted: { printing }, only, fonts
     refused(`${face.part.name}: ${sheetRefusal(reason, printing.paper.name)}`)
   const laidOut = sheetPages(chosen, printing)
   if (!laidOut.ok) return why(laidOut.reason)
-  const { pages, counts } = laidOut.value
-  const { across, along } = printing.correction
-  const id = documentId(`${name} ${printing.paper.id} ${across} ${along} ${printing.joining} ${writeJob(job)}`)
-  const title = [job.name, face.part.name].filter(Boolean).join(': ')
-  const pdf = await writePdf({ title, pages, created: CREATED, id }, fonts)
+  const { pages, sheets } = laidOut.value
+  const pdf = await writePdf(partDocument(job, face.part, name, pages, printing, CREATED), fonts)
   if (!pdf.ok) return why(pdf.reason)
   return ok({
     file: { name: `${name}.pdf`, content: pdf.value },
     pages: pages.length,
-    holds: pagesHeld(chosen, counts),
+    holds: pagesHeld(sheets),
   })
 }
 
-function pagesHeld({ sheets }: SheetSet, counts: readonly number[]) {
-  let from = 1
-  return sheets.map(({ title }, i) => {
-    const held = { sheet: title, from, to: from + counts[i]! - 1 }
-    from += counts[i]!
-    return held
+function pagesHeld(sheets: SheetPages['sheets']) {
+  let before = 0
+  return sheets.map(({ sheet, pages }) => {
+    const from = before + 1
+    before += pages.length
+    return { sheet: sheet.title, from, to: before }
   })
 }
 

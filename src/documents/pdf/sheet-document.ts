@@ -11,22 +11,21 @@ import { correctionNote, overlapOf, type Printing } from './printing'
 import { tiledPages, tileOnPaper, type TilePaperRefusal } from './tiled-pages'
 
 export interface SheetPages {
+  /** As they are printed, one behind the other. */
   readonly pages: readonly PdfPage[]
-  /** How many pages each sheet of the set takes, in its order. */
-  readonly counts: readonly number[]
+  /** The same, sheet by sheet. */
+  readonly sheets: readonly { readonly sheet: Sheet; readonly pages: readonly PdfPage[] }[]
 }
 
 /** The pages of a set as they are printed: sheets laid out to fit stand upright, full-scale ones are tiled. */
 export function sheetPages(set: SheetSet, printing: Printing): Result<SheetPages, TilePaperRefusal | TilingRefusal> {
-  const pages: PdfPage[] = []
-  const counts: number[] = []
+  const sheets: SheetPages['sheets'][number][] = []
   for (const sheet of set.sheets) {
     const made = sheet.kind === 'page' ? ok(laidOut(sheet, printing)) : fullScale(sheet, set.title, printing)
     if (!made.ok) return made
-    counts.push(made.value.length)
-    pages.push(...made.value)
+    sheets.push({ sheet, pages: made.value })
   }
-  return ok({ pages, counts })
+  return ok({ pages: sheets.flatMap(({ pages }) => pages), sheets })
 }
 
 /** Drawn for the paper that is there; a printer that must be told to draw larger finds less room on it. */

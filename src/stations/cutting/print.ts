@@ -2,12 +2,10 @@ import regularUrl from '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_
 import boldUrl from '@expo-google-fonts/source-sans-3/700Bold/SourceSans3_700Bold.ttf?url'
 import type { DerivedPart } from '../../core/derive'
 import type { Job } from '../../core/job/job'
-import { writeJob } from '../../core/job/write-job'
 import { ok, refused, type Result } from '../../core/result'
 import type { LeafRest } from '../../core/ledger/offcuts'
 import { partSheets, SHEET_GROUPS, type SheetGroup } from '../../core/sheets/part-sheets'
-import { documentId } from '../../documents/document-id'
-import type { PdfDocument, PdfFonts, PdfPage } from '../../documents/pdf/pdf-document'
+import type { PdfFonts, PdfPage } from '../../documents/pdf/pdf-document'
 import type { Printing } from '../../documents/pdf/printing'
 import { sheetPages } from '../../documents/pdf/sheet-document'
 import { sheetRefusal } from '../../documents/pdf/sheet-refusal'
@@ -47,34 +45,16 @@ export function pagesOf(
   printing: Printing,
   rests: readonly LeafRest[] = [],
 ): Result<PartPages, string> {
-  const set = partSheets(face, job.unit, rests)
-  const laidOut = sheetPages(set, printing)
+  const laidOut = sheetPages(partSheets(face, job.unit, rests), printing)
   if (!laidOut.ok) return refused(sheetRefusal(laidOut.reason, printing.paper.name))
-  const { pages, counts } = laidOut.value
-  let from = 0
-  const printed = set.sheets.map(({ title, group }, i) => {
-    const own = { title, group, pages: pages.slice(from, from + counts[i]!) }
-    from += counts[i]!
-    return own
-  })
+  const { pages, sheets } = laidOut.value
   const groups = SHEET_GROUPS.map((name) => ({
     ...GROUP_WORDS[name],
-    sheets: printed.filter(({ group }) => group === name),
+    sheets: sheets
+      .filter(({ sheet }) => sheet.group === name)
+      .map(({ sheet, pages: own }) => ({ title: sheet.title, pages: own })),
   }))
   return ok({ all: pages, groups: groups.filter(({ sheets }) => sheets.length > 0) })
-}
-
-/** The document of those pages. */
-export function documentOf(
-  face: DerivedPart,
-  job: Job,
-  printing: Printing,
-  pages: readonly PdfPage[],
-  created: Date,
-): PdfDocument {
-  const { across, along } = printing.correction
-  const id = documentId(`${face.part.id} ${printing.paper.id} ${across} ${along} ${printing.joining} ${writeJob(job)}`)
-  return { title: `${job.name}: ${face.part.name}`, pages, created, id }
 }
 
 let loaded: Promise<PdfFonts> | null = null
