@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry/point'
+import type { Pixels } from '../log/leaf-pixels'
 
 /**
  * A picture of wood as darkness by the logarithm, so that a shadow is a plain shift: one value a pixel, row by row, in the
@@ -15,15 +16,8 @@ export interface GreyPicture {
   readonly known: Uint8Array
 }
 
-/** Plain pixels, four bytes each, row by row; what is not wood is clear. */
-export interface Rgba {
-  readonly width: number
-  readonly height: number
-  readonly rgba: Uint8ClampedArray
-}
-
 /** A picture in grey. A pixel counts as wood when it covers nine tenths and more. */
-export function greyOf({ width, height, rgba }: Rgba, pxPerMm: number, origin: Point<'leaf'>): GreyPicture {
+export function greyOf({ width, height, rgba }: Pixels, pxPerMm: number, origin: Point<'leaf'>): GreyPicture {
   const values = new Float32Array(width * height)
   const known = new Uint8Array(width * height)
   for (let i = 0; i < values.length; i++) {

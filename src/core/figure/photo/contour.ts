@@ -1,6 +1,6 @@
 import { point, type Point, type Space } from '../../geometry/point'
 import type { Ring } from '../../geometry/polygon'
-import type { Plane } from './planes'
+import type { Plane } from '../box-sums'
 
 /**
  * The longest closed line on which a field, known at the middles of pixels, has a value: marching squares, in pixels

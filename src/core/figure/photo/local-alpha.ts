@@ -1,5 +1,6 @@
 import type { Pixels } from '../log/leaf-pixels'
-import { grown, inverted, shrunk, weightedMeans, type Plane } from './planes'
+import { square, weightedMeans, type Plane } from '../box-sums'
+import { grown, inverted, shrunk } from './planes'
 
 export interface LeafAlpha {
   /** How much of each pixel is leaf: 0 to 1. */
@@ -43,8 +44,14 @@ function onePass(
   mmPerPx: number,
 ): LeafAlpha {
   const clear = Math.max(1, Math.round(CLEAR / mmPerPx))
-  const inside = weightedMeans(colours, shrunk(mask, width, height, clear), width, height, reach + clear)
-  const outside = weightedMeans(colours, inverted(grown(mask, width, height, clear)), width, height, reach + clear)
+  const inside = weightedMeans(colours, shrunk(mask, width, height, clear), width, height, square(reach + clear))
+  const outside = weightedMeans(
+    colours,
+    inverted(grown(mask, width, height, clear)),
+    width,
+    height,
+    square(reach + clear),
+  )
   const band = grown(mask, width, height, reach)
   const core = shrunk(mask, width, height, reach)
   const alpha = Float32Array.from(mask)

@@ -4,7 +4,8 @@ import type { Ring } from '../../geometry/polygon'
 import type { Defect } from '../../leaves/leaf'
 import type { Pixels } from '../log/leaf-pixels'
 import { findPatches } from './patches'
-import { boxSums, logOpponent } from './planes'
+import { square, weightedMeans } from '../box-sums'
+import { logOpponent } from './planes'
 import type { StraightFrame } from './straighten'
 
 /** Darker than the wood round about by so much (logarithm x 100) is worth a question. */
@@ -22,9 +23,8 @@ export function proposeDefects(picture: Pixels, frame: StraightFrame, outline: R
   const inside = coverOf(outline, frame)
   const [light] = logOpponent(picture)
   const reach = Math.round(28 / frame.mmPerPx)
-  const sums = boxSums((i) => (inside[i] ? light[i]! : 0), width, height, reach)
-  const counts = boxSums((i) => inside[i]!, width, height, reach)
-  const dark = Uint8Array.from(light, (value, i) => (inside[i] && value < sums[i]! / counts[i]! - DARK ? 1 : 0))
+  const around = weightedMeans([light], inside, width, height, square(reach))[0]!
+  const dark = Uint8Array.from(light, (value, i) => (inside[i] && value < around[i]! - DARK ? 1 : 0))
   const patches = findPatches(dark, width, height)
   const isDark = new Uint8Array(patches.count)
   for (let i = 0; i < dark.length; i++) if (dark[i]) isDark[patches.of[i]!] = 1

@@ -2,7 +2,8 @@ import type { Point } from '../../geometry/point'
 import { ok, refused, type Result } from '../../result'
 import type { Pixels } from '../log/leaf-pixels'
 import { findPatches } from './patches'
-import { boxSums, grown, inverted, logOpponent, shrunk, type Plane } from './planes'
+import { square, weightedMeans, type Plane } from '../box-sums'
+import { grown, inverted, logOpponent, shrunk } from './planes'
 import { tableModel, type TableModel } from './table-model'
 
 /** Why no outline is given: it could not be trusted. */
@@ -33,7 +34,8 @@ export function separateLeaf(
   ignored: readonly { readonly centre: Point<'leaf'>; readonly radius: number }[],
 ): Result<Separated, OutlineRefusal> {
   const { width, height } = picture
-  const planes = logOpponent(picture).map((plane) => smoothed(plane, width, height))
+  const everywhere = new Uint8Array(width * height).fill(1)
+  const planes = weightedMeans(logOpponent(picture), everywhere, width, height, square(1))
   const free = freeOf(width, height, origin, mmPerPx, ignored)
   const border = Math.max(2, Math.round(BORDER / mmPerPx))
   let table = free.map((isFree, i) => (isFree && isAtBorder(i, width, height, border) ? 1 : 0)) as Uint8Array
@@ -55,12 +57,6 @@ export function separateLeaf(
   if (count(mask) * mmPerPx * mmPerPx < 2_000) return refused('no leaf')
   if (touchesFrame(mask, width, height)) return refused('touches the frame')
   return ok({ mask, stray: Math.max(0, stray), isWoodLike: isLikeWood(planes, mask, table) })
-}
-
-const smoothed = (plane: Plane, width: number, height: number): Plane => {
-  const sums = boxSums((i) => plane[i]!, width, height, 1)
-  const counts = boxSums(() => 1, width, height, 1)
-  return sums.map((sum, i) => sum / counts[i]!)
 }
 
 function freeOf(

@@ -1,4 +1,4 @@
-import type { Plane } from './planes'
+import type { Plane } from '../box-sums'
 
 /** The table's colours at every pixel, and how much they spread round it. */
 export interface TableModel {
