@@ -8,10 +8,11 @@ import { isConvex } from '../geometry/convex'
 import type { Outline } from '../geometry/panel-outline'
 import { distance, point, type Point } from '../geometry/point'
 import { farthestInside, ringCentroid } from '../geometry/pole'
-import type { Edge, Ring } from '../geometry/polygon'
+import { signedArea, type Edge, type Ring } from '../geometry/polygon'
 import { transformPoint, type Transform } from '../geometry/transform'
 import { centreOfRecipe } from '../patterns/recipe-centre'
 import type { JudgedFace } from './judged-face'
+import { placeTags } from './tag-places'
 
 /** How a face is put on a sheet: where, how large, and how large its writing is there. */
 export interface FaceView {
@@ -26,7 +27,12 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
   const box = ({ min, max }: Box<'panel'>): Box<'sheet'> => boxAround([onSheet(min), onSheet(max)])
   const ring = (outline: Outline<'panel'>) => outline.ring.map(onSheet)
   const centre = centreOfRecipe(face.part.recipe)
-  const tags = face.pieces.map((piece) => tagBox(piece, onSheet(tagPlace(piece, face, centre)), view.size))
+  const placed = placeTags(
+    face.pieces.map((piece) => tagBox(piece, onSheet(tagPlace(piece, face, centre)), view.size)),
+    face.pieces.map(({ cell }) => Math.abs(signedArea(cell.face.ring))),
+    view.size / 2,
+  )
+  const tags = placed.map(({ box }) => box)
   return [
     closedLine('cut', ring(face.sizes.outlines.sheet), { dash: [2.5, 1.2] }),
     ...(isSameBox(face.sizes.core, face.sizes.finished)
@@ -37,6 +43,7 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
     ...face.pieces.flatMap((piece) => jointLines(piece, onSheet)),
     ...centreLines(box(face.sizes.sheet), onSheet(point(0, 0)), view.size),
     ...seamLetters(face, tags, centre, onSheet, view.size),
+    ...placed.flatMap(({ box: tag, led }) => (led ? [line('mark', [led, boxCentre(tag)])] : [])),
     ...face.pieces.flatMap((piece, i) => leafTag(piece, tags[i]!, view.size)),
   ]
 }

@@ -1,4 +1,4 @@
-import { arrow, circle, closedLine, crossMark, fill, line, text } from '../drawing/build'
+import { arrow, circle, closedLine, crossMark, fill, line, text, type Stroke } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import { CAP_HEIGHT } from '../drawing/text-width'
 import type { Piece } from '../fit/lay-face'
@@ -41,29 +41,45 @@ export function leafPicture(
 const PAST = 5
 const TAG = 2.6
 
-function straightCuts(rough: Box<'sheet'>, { min, max }: Box<'sheet'>): readonly Item[] {
-  const dash = { dash: [3, 1.5], pen: 0.3 }
-  const across = (y: number, tag: string) => [
-    line('cut', [point(min.x - PAST, y), point(max.x + PAST, y)], dash),
-    ...tagAt(point(max.x + PAST + TAG, y), tag),
-  ]
+function straightCuts(rough: Box<'sheet'>, leaf: Box<'sheet'>): readonly Item[] {
   const quarter = rough.min.y + (rough.max.y - rough.min.y) * 0.25
+  const [left, right] = spread(rough.min.x, rough.max.x)
   return [
-    ...across(rough.min.y, '1'),
-    ...across(rough.max.y, '2'),
-    ...tagAt(point(rough.min.x, quarter), '3'),
-    ...tagAt(point(rough.max.x, quarter), '4'),
+    ...endLines(rough, leaf, 'cut', { dash: [3, 1.5], pen: 0.3 }),
+    ...tagAt(point(left, quarter), '3'),
+    ...tagAt(point(right, quarter), '4'),
   ]
 }
 
-const freeCuts = (rough: Box<'sheet'>, { min, max }: Box<'sheet'>): readonly Item[] =>
-  (['1', '2'] as const).flatMap((tag) => {
-    const y = tag === '1' ? rough.min.y : rough.max.y
+const freeCuts = (rough: Box<'sheet'>, leaf: Box<'sheet'>): readonly Item[] =>
+  endLines(rough, leaf, 'mark', { dash: [1, 1.5], pen: 0.2 })
+
+/** Lines through both ends of a piece, from beyond the leaf to their tags. */
+function endLines(
+  rough: Box<'sheet'>,
+  { min, max }: Box<'sheet'>,
+  layer: 'cut' | 'mark',
+  stroke: Stroke,
+): readonly Item[] {
+  const tags = spread(rough.min.y, rough.max.y)
+  return [rough.min.y, rough.max.y].flatMap((y, i) => {
+    const end = point<'sheet'>(max.x + PAST, tags[i]!)
+    // of a short piece the tags stand apart, and the lines bend to them
+    const bend = end.y === y ? [] : [point<'sheet'>(max.x + PAST - 2, y)]
     return [
-      line('mark', [point(min.x - PAST, y), point(max.x + PAST, y)], { dash: [1, 1.5], pen: 0.2 }),
-      ...tagAt(point(max.x + PAST + TAG, y), tag),
+      line(layer, [point(min.x - PAST, y), ...bend, end], stroke),
+      ...tagAt(point(end.x + TAG, end.y), String(i + 1)),
     ]
   })
+}
+
+/** Where two tags stand that belong to two places in one line: there, or as far apart as tags must be. */
+function spread(from: number, to: number): readonly [number, number] {
+  const least = 2 * TAG + 0.5
+  if (to - from >= least) return [from, to]
+  const middle = (from + to) / 2
+  return [middle - least / 2, middle + least / 2]
+}
 
 function tagAt(at: Point<'sheet'>, words: string): readonly Item[] {
   const ring = Array.from({ length: 20 }, (_, i) => {
