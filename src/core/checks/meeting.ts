@@ -15,7 +15,7 @@ export function checkMeeting(face: LaidFace, seams: readonly SeamReport[]): read
   if (judged.length === 0) return []
   const broken = judged.filter(({ seam, promised }) => seam.meets !== promised)
   return broken.length === 0
-    ? [allMeet(face, judged)]
+    ? [allMeet(face, judged, seams.length)]
     : broken.map(({ seam, promised }) => breaks(face, seam, promised))
 }
 
@@ -58,12 +58,12 @@ interface Judged {
   readonly promised: Promised
 }
 
-function allMeet(face: LaidFace, judged: readonly Judged[]): Finding {
+function allMeet(face: LaidFace, judged: readonly Judged[], all: number): Finding {
   const mirrored = judged.filter(({ promised }) => promised === 'mirrors')
   const promised = mirrored.length === judged.length ? 'mirrors' : mirrored.length === 0 ? 'repeats' : 'both'
   // only where the figure mirrors does it matter how far apart the two faces lie in the log
   const seams = (promised === 'both' ? mirrored : judged).map(({ seam }) => seam)
-  return figureMeets(face, seams, { promised, seams: judged.length, mirrored: mirrored.length })
+  return figureMeets(face, seams, { promised, seams: judged.length, of: all, mirrored: mirrored.length })
 }
 
 const figureMeets = (face: LaidFace, seams: readonly SeamReport[], about: Finding['about']): Finding => ({

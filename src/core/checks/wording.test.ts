@@ -35,6 +35,14 @@ describe('findings as sentences', () => {
       says: 'Seam C is 2600 mm long, this shop trues 1200 mm in one go, and 2 more seams are too long.',
       f: finding('seam-long', 2600, { letter: 'C', more: 2 }, 1200),
     },
+    {
+      says: 'The figure mirrors at all 3 seams;',
+      f: finding('figure-meets', 0, { promised: 'mirrors', seams: 3, of: 3, mirrored: 3 }),
+    },
+    {
+      says: 'The figure mirrors at the 3 of 17 seams where the match asks for it;',
+      f: finding('figure-meets', 0, { promised: 'mirrors', seams: 3, of: 17, mirrored: 3 }),
+    },
     { says: 'Move it 12 mm towards the numbered end', f: finding('outside-play', 12, { x: 0, y: -12 }) },
   ])('[K3] $says', ({ says, f }) => {
     expect(findingSentence(f, 'mm')).toContain(says)

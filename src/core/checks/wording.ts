@@ -102,10 +102,10 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
     `${say.seam(measured(f))} of the width has no wood: the leaves are too few or too narrow. Take more leaves, or start at an earlier one.`,
   'figure-meets': (f, say) =>
     text(f, 'promised') === 'mirrors'
-      ? `The figure mirrors at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}; ${apart(f, say)}.`
+      ? `The figure mirrors at ${judgedSeams(f)}; ${apart(f, say)}.`
       : text(f, 'promised') === 'both'
         ? `The figure mirrors at ${mirroredSeams(f)} and repeats at the others; ${apart(f, say)}.`
-        : `The figure repeats at ${number(f, 'seams') === 1 ? 'the seam' : `all ${number(f, 'seams')} seams`}, as a slip match does.`,
+        : `The figure repeats at ${judgedSeams(f)}, as a slip match does.`,
   'figure-breaks': (f, say) =>
     text(f, 'promised') === 'grain'
       ? `At seam ${text(f, 'letter')} the grain mirrors, but the figure jumps by up to ${say.seam(measured(f))}: round a box that is not square it cannot meet at every seam.`
@@ -141,6 +141,13 @@ const STEP_WORDS: Readonly<Record<string, Words>> = {
     `Stripes ${say.seam(limit(f))} apart meet again there, ${plural(number(f, 'passed'), 'stripe')} on, as far as they are regular.`,
   breaks: (f, say) =>
     `Stripes ${say.seam(limit(f))} apart miss each other by ${say.seam(number(f, 'missed'))}: it shows.`,
+}
+
+/** The seams at which the match promises something, of those that there are. */
+function judgedSeams(f: Finding): string {
+  const [judged, all] = [number(f, 'seams'), number(f, 'of')]
+  if (judged < all) return `the ${judged} of ${all} seams where the match asks for it`
+  return judged === 1 ? 'the seam' : `all ${judged} seams`
 }
 
 const mirroredSeams = (f: Finding): string =>

@@ -25,7 +25,7 @@ export function howLeavesMove(recipe: Recipe): string {
         : 'Strips are cut from the leaves one behind the other and laid side by side into blocks, and every other block is turned by a quarter in its plane.'
     case 'planks':
       return recipe.look === 'random'
-        ? 'Leaves of unequal width are laid side by side as they come; no match is wanted.'
+        ? `Leaves of unequal width are laid side by side ${recipe.order === 'shuffled' ? 'in a mixed order' : 'as they come'}; no match is wanted.`
         : 'Strips of unequal width are laid side by side like boards; no match is wanted, and their edges may be seen.'
     case 'radial':
       return recipe.match === 'book'
