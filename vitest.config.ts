@@ -15,5 +15,7 @@ export default defineConfig({
     exclude: [...configDefaults.exclude, 'dist/**', 'dist-cli/**', 'tests/e2e/**'],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     testTimeout: 20_000,
+    // left to itself the runner keeps one core idle
+    maxWorkers: '100%',
   },
 })
