@@ -5,7 +5,7 @@
  * caller where lines are to count as one, else that of floating-point steps. Failure: null where there is no answer.
  */
 import { add, between, cross, distance, dot, scale, subtract, type Point, type Space } from './point'
-import type { Edge } from './polygon'
+import { ringEdges, type Edge, type Ring } from './polygon'
 
 export const edgeLength = <S extends Space>({ a, b }: Edge<S>): number => distance(a, b)
 
@@ -29,6 +29,10 @@ export function distanceToEdge<S extends Space>({ a, b }: Edge<S>, p: Point<S>):
   const share = t < 0 ? 0 : t > 1 ? 1 : t
   return Math.hypot(p.x - a.x - x * share, p.y - a.y - y * share)
 }
+
+/** From a point to the nearest spot of a ring's border, inside or out. */
+export const distanceToRing = <S extends Space>(ring: Ring<S>, p: Point<S>): number =>
+  Math.min(...ringEdges(ring).map((edge) => distanceToEdge(edge, p)))
 
 /** Where two edges cross or touch, their ends counted in; null where they don't, or run in parallel. */
 export function edgeCrossing<S extends Space>(e: Edge<S>, f: Edge<S>): Point<S> | null {

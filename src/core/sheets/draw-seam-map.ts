@@ -6,8 +6,10 @@ import { textLines } from '../drawing/text-width'
 import { boxCentre, boxHeight, boxWidth } from '../geometry/box'
 import { point } from '../geometry/point'
 import { compose, rotation, translation, type Transform } from '../geometry/transform'
+import { panelPins } from '../templates/panel-pins'
 import type { LengthUnit } from '../units/unit'
-import { faceDimensions } from './face-dimensions'
+import { coreMarks, coreMarkWords } from './core-marks'
+import { faceDimensions, overallWords } from './face-dimensions'
 import { faceItems } from './face-items'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
@@ -15,6 +17,7 @@ import { recipeSentence } from './recipe-sentence'
 import { seamTable, seamTableHeight } from './seam-table'
 
 const LETTER = 4.6
+const DIMENSION = 4.2
 /** Room for letters and dimensions round the face. */
 const AROUND = 26
 /** Findings that stand on the sheet; the rest are on the screen. */
@@ -31,7 +34,9 @@ const LYING =
 export function drawSeamMap(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
   const sentence = recipeSentence(face.part, face.count, unit)
   const head = pageHead(page, face.part.name, 'Seam map, show side', sentence)
-  const foot = pageFoot(page, face.part.lying ? [LYING, KEY] : [KEY])
+  const pins = panelPins(face.sizes, face.seams)
+  const keys = [...(face.part.lying ? [LYING] : []), KEY, coreMarkWords(face, pins, unit)]
+  const foot = pageFoot(page, keys)
   const minds = mindLines(face, unit, page)
   const mindTop = foot.bottom - minds.length * MIND_LINE
   const tableTop = mindTop - seamTableHeight(face) - 4
@@ -43,8 +48,9 @@ export function drawSeamMap(face: JudgedFace, unit: LengthUnit, page: PageSize):
   return [
     [
       ...head.items,
-      ...faceItems(face, { panelToSheet, size: LETTER }),
-      ...faceDimensions(face, panelToSheet, unit, 4.2),
+      ...faceItems(face, { panelToSheet, size: LETTER, taken: overallWords(face, panelToSheet, unit, DIMENSION) }),
+      ...coreMarks(face, pins, panelToSheet),
+      ...faceDimensions(face, panelToSheet, unit, DIMENSION),
       ...seamTable(face, unit, page, tableTop),
       ...minds.map((words, i) => text(point(PAGE_ROOM, mindTop + i * MIND_LINE), words, { size: MIND })),
       ...foot.items,

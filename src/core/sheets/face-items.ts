@@ -19,6 +19,8 @@ export interface FaceView {
   readonly panelToSheet: Transform<'panel', 'sheet'>
   /** The em of letters and numbers, mm on the sheet. */
   readonly size: number
+  /** Where letters may not stand: other words. */
+  readonly taken?: readonly Box<'sheet'>[]
 }
 
 /** The three sizes, the cells, the seams with their letters, the centre lines, and each leaf's number the way it lies. */
@@ -42,7 +44,7 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
     ...face.seams.flatMap(({ edge }) => seamLine(edge, onSheet)),
     ...face.pieces.flatMap((piece) => jointLines(piece, onSheet)),
     ...centreLines(box(face.sizes.sheet), onSheet(point(0, 0)), view.size),
-    ...seamLetters(face, tags, centre, onSheet, view.size),
+    ...seamLetters(face, [...tags, ...(view.taken ?? [])], centre, onSheet, view.size),
     ...placed.flatMap(({ box: tag, led }) => (led ? [line('mark', [led, boxCentre(tag)])] : [])),
     ...face.pieces.flatMap((piece, i) => leafTag(piece, tags[i]!, view.size)),
   ]
@@ -73,29 +75,36 @@ function centreLines({ min, max }: Box<'sheet'>, { x, y }: Point<'sheet'>, size:
   ]
 }
 
-/** Letters, each where it covers neither an earlier one nor a leaf's number, if there is such a place. */
+/** Letters, each where it covers neither an earlier one nor other words, if there is such a place. */
 function seamLetters(
   { seams }: JudgedFace,
-  tags: readonly Box<'sheet'>[],
+  others: readonly Box<'sheet'>[],
   centre: Point<'panel'>,
   onSheet: ToSheet,
   size: number,
 ): readonly Item[] {
-  const taken = [...tags]
+  const taken = [...others]
   return seams.flatMap(({ letter, edge }) => {
     const places = letterPlaces(edge, centre, onSheet, size)
     const at = places.find((place) => !taken.some((box) => boxesOverlap(box, letterBox(place, size)))) ?? places[0]!
     taken.push(letterBox(at, size))
-    return letterItems(letter, at, size)
+    const [a, b] = [onSheet(edge.a), onSheet(edge.b)]
+    const near = distance(at, a) < distance(at, b) ? a : b
+    const isLed = !places.slice(0, -FARTHER).includes(at)
+    return [...(isLed ? [line('mark', [near, at])] : []), ...letterItems(letter, at, size)]
   })
 }
+
+/** Where all nearer places are taken: ems beyond either end, with a line back to it. */
+const FARTHER_OUT = [3.6, 5.3, 7]
+const FARTHER = FARTHER_OUT.length * 2
 
 const letterBox = ({ x, y }: Point<'sheet'>, size: number): Box<'sheet'> => ({
   min: point(x - size * 0.85, y - size * 0.85),
   max: point(x + size * 0.85, y + size * 0.85),
 })
 
-/** Beyond the end of the seam, outside the wood where it begins there; else beyond its other end; else on it. */
+/** Beyond the end of the seam, outside the wood where it begins there; else beyond its other end, on it, or farther out. */
 function letterPlaces(
   { a, b }: Edge<'panel'>,
   centre: Point<'panel'>,
@@ -110,8 +119,9 @@ function letterPlaces(
   const length = Math.hypot(end.x - other.x, end.y - other.y)
   const beyond = (p: Point<'sheet'>, away: number): Point<'sheet'> =>
     point(p.x + ((end.x - other.x) / length) * away, p.y + ((end.y - other.y) / length) * away)
-  const along = [0.5, 0.3, 0.7, 0.15, 0.85].map((t) => beyond(other, t * length))
-  return [beyond(end, size * 1.9), beyond(other, -size * 1.9), ...along]
+  const along = [0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.22, 0.78].map((t) => beyond(other, t * length))
+  const farther = FARTHER_OUT.flatMap((ems) => [beyond(end, size * ems), beyond(other, -size * ems)])
+  return [beyond(end, size * 1.9), beyond(other, -size * 1.9), ...along, ...farther]
 }
 
 const letterItems = (letter: string, at: Point<'sheet'>, size: number): readonly Item[] => [

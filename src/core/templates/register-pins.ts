@@ -9,8 +9,8 @@
 import type { Piece } from '../fit/lay-face'
 import { boxAround, boxCentre } from '../geometry/box'
 import { add, distance, point, subtract, type Point } from '../geometry/point'
-import { ringCovers, ringEdges, type Ring } from '../geometry/polygon'
-import { distanceToEdge } from '../geometry/segment'
+import { ringCovers, type Ring } from '../geometry/polygon'
+import { distanceToRing } from '../geometry/segment'
 import type { Flitch } from '../leaves/flitch'
 import { pieceOutline } from './leaf-place'
 
@@ -65,8 +65,5 @@ const beyond = (edge: number, end: number): number =>
 
 const isWaste = (spot: Point<'leaf'>, rough: Ring<'leaf'>, outlines: readonly Ring<'leaf'>[]): boolean =>
   !ringCovers(rough, spot) &&
-  toBorder(rough, spot) >= FROM_PIECE &&
-  outlines.every((outline) => ringCovers(outline, spot) && toBorder(outline, spot) >= FROM_EDGE)
-
-const toBorder = (ring: Ring<'leaf'>, spot: Point<'leaf'>): number =>
-  Math.min(...ringEdges(ring).map((edge) => distanceToEdge(edge, spot)))
+  distanceToRing(rough, spot) >= FROM_PIECE &&
+  outlines.every((outline) => ringCovers(outline, spot) && distanceToRing(outline, spot) >= FROM_EDGE)

@@ -47,7 +47,7 @@ function laidOut(sheet: Extract<Sheet, { kind: 'page' }>, { paper, correction }:
 /** Bars in the white round a page that is laid out to fit: below on the right, and up the left side. */
 const pageBars = (width: number, height: number): readonly Item[] => [
   ...barsAcross(point(width - PAGE_BAR_ROOM - 102, height - PAGE_BAR_ROOM + 1.8), 'short side'),
-  ...barsUp(point(7.2, height - 60), 'long side'),
+  ...barsUp(point(6.6, height - 60), 'long side'),
 ]
 
 /** In the white below, left of the bars. */
