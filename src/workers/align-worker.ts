@@ -2,16 +2,17 @@
 import { figureDrift } from '../core/figure/align/drift'
 import type { FoundShift } from '../core/figure/align/find-shift'
 import type { GreyPicture } from '../core/figure/align/grey'
+import type { DriftLook } from '../core/figure/align/registration'
 import { seamSlide } from '../core/figure/align/seam-slide'
 import { seamStrip } from '../core/figure/align/seam-strip'
-import type { Box } from '../core/geometry/box'
+import { withinOutline } from '../core/figure/align/within-outline'
 import type { SeamLook, StripLook } from '../core/seams/line-up'
 import type { Failed } from './one-task'
 import { woodReader, type WoodSource } from './wood-source'
 
 /** What is to be found: how each leaf lies against the one before, or the slide at each of some seams. */
 export type AlignTask =
-  | { readonly kind: 'drifts'; readonly leaves: readonly number[]; readonly box: Box<'leaf'> }
+  | { readonly kind: 'drifts'; readonly looks: readonly DriftLook[] }
   | { readonly kind: 'slides'; readonly looks: readonly SeamLook[] }
 
 export interface ToAlignWorker {
@@ -43,14 +44,15 @@ scope.onmessage = async ({ data: { source, task } }: MessageEvent<ToAlignWorker>
 
 type Read = ReturnType<typeof woodReader>
 
-async function drifts({ leaves, box }: Extract<AlignTask, { kind: 'drifts' }>, read: Read) {
+async function drifts({ looks }: Extract<AlignTask, { kind: 'drifts' }>, read: Read) {
   const shifts: (FoundShift | null)[] = []
   let before: GreyPicture | null = null
-  for (const [i, leaf] of leaves.entries()) {
-    const here = await read({ leaf, face: 'numbered', box, pxPerMm: LEAF_SCALE })
+  for (const [i, { leaf, box, outline }] of looks.entries()) {
+    const picture = await read({ leaf, face: 'numbered', box, pxPerMm: LEAF_SCALE })
+    const here: GreyPicture | null = picture && withinOutline(picture, outline)
     if (i > 0) shifts.push(before && here ? figureDrift(before, here) : null)
     before = here
-    tell({ kind: 'progress', share: (i + 1) / leaves.length })
+    tell({ kind: 'progress', share: (i + 1) / looks.length })
   }
   return shifts
 }

@@ -10,7 +10,7 @@
  *   plain wood.
  */
 import { describe, expect, it } from 'vitest'
-import { driftsFrom, figureDrift } from '../../src/core/figure/align/drift'
+import { figureDrift } from '../../src/core/figure/align/drift'
 import type { GreyPicture } from '../../src/core/figure/align/grey'
 import { livelinessScore, symmetryScore } from '../../src/core/figure/align/scores'
 import { seamSlide } from '../../src/core/figure/align/seam-slide'
@@ -35,21 +35,6 @@ describe('drift', () => {
       expect(Math.abs(found.candidates[0]!.across - own!.across - dx)).toBeLessThan(0.8)
       expect(Math.abs(found.candidates[0]!.along - own!.along - dy)).toBeLessThan(0.8)
     }
-  })
-
-  it('[R1] drifts add up from leaf to leaf, and a pair that says nothing adds none', () => {
-    const step = (across: number, along: number, trust: 'clear' | 'any' | 'none' = 'clear') => ({
-      trust,
-      candidates: [{ across, along, score: 0.8 }],
-      before: null,
-    })
-    expect(driftsFrom([step(1, 10), step(5, 99, 'none'), step(-2, 40, 'any'), step(0, -4)])).toEqual([
-      point(0, 0),
-      point(1, 10),
-      point(1, 10),
-      point(-1, 10),
-      point(-1, 6),
-    ])
   })
 })
 

@@ -119,7 +119,7 @@ function refined(one: GreyPicture, other: GreyPicture, { across, along }: PixelS
 }
 
 /** Where a parabola through three scores, one step apart, has its top: −½ to ½. */
-function topBetween(before: number | null, here: number, after: number | null): number {
+export function topBetween(before: number | null, here: number, after: number | null): number {
   if (before === null || after === null) return 0
   const bend = before - 2 * here + after
   return bend < -1e-12 ? Math.min(0.5, Math.max(-0.5, (before - after) / (2 * bend))) : 0

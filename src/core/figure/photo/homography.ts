@@ -68,7 +68,7 @@ function addEquation(normal: number[][], row: readonly number[]): void {
 }
 
 /** Gauss with pivots; null where the equations do not determine the unknowns. */
-function solve(rows: number[][]): number[] | null {
+export function solve(rows: number[][]): number[] | null {
   const n = rows.length
   for (let k = 0; k < n; k++) {
     let best = k
