@@ -52,6 +52,7 @@ const part: Part = {
   chosen: {},
   nudges: {},
   madeUp: {},
+  asCut: {},
 }
 
 const jobOf = (over: Partial<Part> = {}): Job => ({
@@ -59,6 +60,7 @@ const jobOf = (over: Partial<Part> = {}): Job => ({
   unit: 'mm',
   shop: USUAL_SHOP,
   flitches: [flitch],
+  pairs: [],
   parts: [{ ...part, ...over }],
 })
 

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import type { PanelOutline } from '../../src/core/geometry/panel-outline'
 import { partTrouble } from '../../src/core/job/check-part'
 import { fittedPart } from '../../src/core/job/fitted-part'
-import type { Job, Part } from '../../src/core/job/job'
+import { MEASURED_AT, type Job, type Pair, type Part } from '../../src/core/job/job'
 import type { MakeUp } from '../../src/core/job/make-up'
 import type { Point } from '../../src/core/geometry/point'
 import type { Flitch } from '../../src/core/leaves/flitch'
@@ -218,6 +218,7 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
     centre: fc.oneof(fc.constant({ x: 0, y: 0 }), fc.record({ x: between(-300, 300), y: between(-300, 300) })),
     laying: fc.constantFrom('by spine' as const, 'clockwise' as const, 'anticlockwise' as const),
     numberedEnds,
+    cutFull: between(0, 2),
   }),
 )
 
@@ -301,6 +302,7 @@ const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Par
     chosen: byName(cell, leafNumber),
     nudges: byName(cell, fc.record({ leaf: leafNumber, by: point })),
     madeUp: byName(fc.oneof(fc.constant('run'), cell), anyMakeUp),
+    asCut: fc.dictionary(fc.constantFrom(...MEASURED_AT), length, { maxKeys: 8, noNullPrototype: true }),
   })
 
 const kinds = fc.subarray<DefectKind>(['knot', 'hole', 'split', 'stain', 'sapwood', 'tear'])
@@ -317,13 +319,37 @@ const anyShop: fc.Arbitrary<Shop> = fc.record({
 
 const FLITCHES = ['walnut', 'maple', 'oak']
 
-export const anyJob: fc.Arbitrary<Job> = fc.integer({ min: 1, max: 3 }).chain((n) => {
-  const ids = FLITCHES.slice(0, n)
-  return fc.record({
-    name: text,
-    unit: fc.constantFrom('mm', 'in'),
-    shop: anyShop,
-    flitches: fc.tuple(...ids.map(anyFlitch)),
-    parts: fc.nat(3).chain((m) => fc.tuple(...Array.from({ length: m }, (_, i) => anyPart(`part ${i + 1}`, ids)))),
+/** Each part may follow the one before it. */
+const anyPairs = (parts: readonly Part[]): fc.Arbitrary<readonly Pair[]> =>
+  parts.length < 2
+    ? fc.constant([])
+    : fc
+        .tuple(
+          ...parts.slice(1).map(({ id }, i) =>
+            fc.option(
+              fc.record({
+                first: fc.constant(parts[i]!.id),
+                second: fc.constant(id),
+                meet: fc.constantFrom('booked' as const, 'running through' as const, 'same leaves' as const),
+                gap: between(0, 200),
+                pressed: fc.constantFrom('apart' as const, 'one board' as const),
+                overhang: between(0, 40),
+              }),
+            ),
+          ),
+        )
+        .map((pairs) => pairs.filter((pair) => pair !== null))
+
+export const anyJob: fc.Arbitrary<Job> = fc
+  .integer({ min: 1, max: 3 })
+  .chain((n) => {
+    const ids = FLITCHES.slice(0, n)
+    return fc.record({
+      name: text,
+      unit: fc.constantFrom('mm' as const, 'in' as const),
+      shop: anyShop,
+      flitches: fc.tuple(...ids.map(anyFlitch)),
+      parts: fc.nat(3).chain((m) => fc.tuple(...Array.from({ length: m }, (_, i) => anyPart(`part ${i + 1}`, ids)))),
+    })
   })
-})
+  .chain((job) => anyPairs(job.parts).map((pairs) => ({ ...job, pairs })))

@@ -77,6 +77,7 @@ export const jobOf = (parts: readonly Part[], flitch: Flitch, shop: Shop = USUAL
   shop,
   flitches: [flitch],
   parts,
+  pairs: [],
 })
 
 /** The one part of a job, derived. */

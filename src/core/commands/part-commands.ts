@@ -19,7 +19,7 @@ export function addPart(job: Job, part: Part): Next {
 }
 
 /** What is said of a part apart from its face. */
-export type PartPatch = Partial<Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp'>>
+export type PartPatch = Partial<Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp' | 'asCut'>>
 
 /**
  * Positions survive a change of size and outline; the size is made to go with the outline. Another way of jointing
@@ -41,9 +41,13 @@ export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
   })
 }
 
+/** Its pairs go with it. */
 export function removePart(job: Job, id: PartId): Next {
   const parts = job.parts.filter((part) => part.id !== id)
-  return parts.length < job.parts.length ? ok({ ...job, parts }) : refused({ trouble: 'not there', thing: 'part', id })
+  const pairs = job.pairs.filter(({ first, second }) => first !== id && second !== id)
+  return parts.length < job.parts.length
+    ? ok({ ...job, parts, pairs })
+    : refused({ trouble: 'not there', thing: 'part', id })
 }
 
 /** A copy right behind the part, with all that was decided about its face. */

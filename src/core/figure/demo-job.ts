@@ -30,6 +30,7 @@ export function demoJob(): Job {
     unit: 'mm',
     shop: USUAL_SHOP,
     flitches: [flitch],
+    pairs: [],
     parts: [
       door(1, 'Door, far left'),
       door(2, 'Door, left'),

@@ -3,7 +3,7 @@ import { derive } from '../derive'
 import { demoJob } from '../figure/demo-job'
 import { point } from '../geometry/point'
 import type { Part } from '../job/job'
-import { blankLeaf, rectangle, usualFlitch, usualPart } from '../job/usual'
+import { blankLeaf, emptyJob, rectangle, usualFlitch, usualPart } from '../job/usual'
 import type { Defect } from '../leaves/leaf'
 import { USUAL_SHOP } from '../shop'
 import { withoutMemory } from './answers'
@@ -45,7 +45,7 @@ describe('proposals', () => {
   it('[F23] every one of them fits as it stands', () => {
     expect(faces.length).toBeGreaterThan(2)
     for (const proposed of faces) {
-      const job = { name: '', unit: 'mm' as const, shop: USUAL_SHOP, flitches: [flitch], parts: [proposed.part] }
+      const job = { ...emptyJob(''), flitches: [flitch], parts: [proposed.part] }
       const wrong = derive(job, withoutMemory).parts[0]!.findings.filter(({ grade }) => grade === 'wrong')
       expect(wrong).toEqual([])
     }

@@ -2,6 +2,7 @@ import { ok, refused, type Result } from '../result'
 import { checkEach } from './check-each'
 import { checkFlitch } from './check-flitch'
 import { repeated } from './check-number'
+import { pairsTrouble } from './check-pairs'
 import { partTrouble, shopTrouble } from './check-part'
 import type { Job } from './job'
 import { textTrouble } from './check-text'
@@ -16,7 +17,7 @@ export function checkJob(job: Job): Result<Job, MeaningTrouble> {
   if (wrong) return refused(wrong)
   const flitches = checkEach(job.flitches, (flitch, i) => checkFlitch(flitch, flitchInWords(i, flitch.name)))
   if (!flitches.ok) return flitches
-  const part = partsTrouble(job)
+  const part = partsTrouble(job) ?? pairsTrouble(job)
   if (part) return refused(part)
   return ok(flitches.value === job.flitches ? job : { ...job, flitches: flitches.value })
 }

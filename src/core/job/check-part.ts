@@ -28,7 +28,8 @@ export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
     piecesTrouble(part.recipe, owner) ??
     manyPieces(part, owner) ??
     placesTrouble(part, owner) ??
-    madeUpTrouble(part, owner)
+    madeUpTrouble(part, owner) ??
+    asCutTrouble(part, owner)
   )
 }
 
@@ -59,7 +60,8 @@ function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
       : null) ??
     (recipe.pattern === 'radial'
       ? (numberTrouble(recipe.firstSeam, LIMITS.firstSeam, place('firstSeam')) ??
-        pointTrouble(recipe.centre, [owner], ['recipe', 'centre']))
+        pointTrouble(recipe.centre, [owner], ['recipe', 'centre']) ??
+        numberTrouble(recipe.cutFull, LIMITS.cutFull, place('cutFull')))
       : null)
   )
 }
@@ -156,6 +158,14 @@ function placesTrouble({ positions, chosen, nudges }: Part, owner: string): Mean
 function madeUpTrouble({ madeUp }: Part, owner: string): MeaningTrouble | null {
   for (const [cell, makeUp] of Object.entries(madeUp)) {
     const wrong = makeUpTrouble(makeUp, [owner], ['madeUp', cell])
+    if (wrong) return wrong
+  }
+  return null
+}
+
+function asCutTrouble({ asCut }: Part, owner: string): MeaningTrouble | null {
+  for (const [at, measured] of Object.entries(asCut)) {
+    const wrong = numberTrouble(measured, LIMITS.measured, inPlace([owner], ['asCut', at]))
     if (wrong) return wrong
   }
   return null

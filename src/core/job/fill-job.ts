@@ -5,15 +5,24 @@ import type { Recipe } from '../patterns/recipe'
 import { ok, refused, type Result } from '../result'
 import { USUAL_SHOP, type Shop } from '../shop'
 import type { FlitchInFile, LeafInFile } from './flitch-shape'
-import type { Job, Part } from './job'
+import type { Job, Pair, Part } from './job'
 import type { JobInFile } from './job-shape'
-import type { PartInFile, RecipeInFile, ShopInFile } from './part-shape'
+import type { PairInFile, PartInFile, RecipeInFile, ShopInFile } from './part-shape'
 import { fittedPart } from './fitted-part'
 import { fieldsTrouble } from './check-number'
 import { LIMITS } from './limits'
 import { flitchInWords, inPlace, partInWords } from './place-words'
 import type { JobTrouble } from './trouble'
-import { blankLeaf, firstLeafOf, rectangle, USUAL_ALLOWANCE, usualFlitch, usualPart, usualRecipe } from './usual'
+import {
+  blankLeaf,
+  firstLeafOf,
+  rectangle,
+  USUAL_ALLOWANCE,
+  usualFlitch,
+  usualPair,
+  usualPart,
+  usualRecipe,
+} from './usual'
 
 /** The job that a file stands for, with the usual value for everything that it leaves out. */
 export function fillJob(file: JobInFile): Result<Job, JobTrouble> {
@@ -29,7 +38,14 @@ export function fillJob(file: JobInFile): Result<Job, JobTrouble> {
     if (!part.ok) return part
     parts.push(part.value)
   }
-  return ok({ name: file.name ?? '', unit: file.unit ?? 'mm', shop: fillShop(file.shop ?? {}), flitches, parts })
+  return ok({
+    name: file.name ?? '',
+    unit: file.unit ?? 'mm',
+    shop: fillShop(file.shop ?? {}),
+    flitches,
+    parts,
+    pairs: file.pairs.map(fillPair),
+  })
 }
 
 function fillShop({ clearance, tolerates, ...rest }: ShopInFile): Shop {
@@ -100,10 +116,13 @@ function fillPart(file: PartInFile, nth: number, flitches: readonly Flitch[]): R
     ...usualPart(id, name, width, length, flitch),
     allowance: USUAL_ALLOWANCE[file.jointing ?? 'packet'],
     ...given(rest),
+    asCut: given(file.asCut),
     recipe: fillRecipe(recipe ?? { pattern: 'strips' }, firstLeafOf(flitch)),
   }
   return ok(fittedPart(filled, 'width'))
 }
+
+const fillPair = (file: PairInFile): Pair => ({ ...usualPair(file.first, file.second), ...given(file) })
 
 // each branch of the union has the same fields in the file as in the recipe
 const fillRecipe = (file: RecipeInFile, firstLeaf: number): Recipe =>

@@ -1,7 +1,7 @@
 import * as v from 'valibot'
 import { flitchShape } from './flitch-shape'
 import { MOST_FLITCHES, MOST_PARTS } from './limits'
-import { partShape, shopShape } from './part-shape'
+import { pairShape, partShape, shopShape } from './part-shape'
 import { placeInWords } from './place-words'
 import { aName, oneOf } from './shape-pieces'
 import { ok, refused, type Result } from '../result'
@@ -21,6 +21,10 @@ const jobShape = v.strictObject({
   ),
   parts: v.optional(
     v.pipe(v.array(partShape, 'a list'), v.maxLength(MOST_PARTS, `a list of at most ${MOST_PARTS} parts`)),
+    [],
+  ),
+  pairs: v.optional(
+    v.pipe(v.array(pairShape, 'a list'), v.maxLength(MOST_PARTS, `a list of at most ${MOST_PARTS} pairs`)),
     [],
   ),
 })

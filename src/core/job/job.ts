@@ -15,6 +15,7 @@ export interface Job {
   readonly shop: Shop
   readonly flitches: readonly Flitch[]
   readonly parts: readonly Part[]
+  readonly pairs: readonly Pair[]
 }
 
 /** How the long edges are made straight, which says how much they lose. */
@@ -52,7 +53,41 @@ export interface Part {
   readonly nudges: Readonly<Record<CellId, Nudge>>
   /** Leaves made longer or wider before their pieces are cut: for the whole run, or for single cells. */
   readonly madeUp: Readonly<Record<CellId, MakeUp>>
+  /** The taped sheet as it was measured, from its seam to its edges; what is missing is as planned. */
+  readonly asCut: Readonly<Partial<Record<MeasuredAt, number>>>
 }
+
+/**
+ * Two parts whose faces are read as one across the gap between them, as the doors of a cupboard are: the second takes
+ * leaves, turns and place from the first.
+ */
+export interface Pair {
+  readonly first: PartId
+  readonly second: PartId
+  /**
+   * Booked: the second, at the right, mirrors the first in the gap. Running through: its leaves go on as the match has
+   * it. Same leaves: the second lies below, from the same leaves farther on.
+   */
+  readonly meet: 'booked' | 'running through' | 'same leaves'
+  /** Between the finished edges as they hang; when one board is sawn through, what saw and planing take. */
+  readonly gap: number
+  readonly pressed: 'apart' | 'one board'
+  /** Pressed apart: the sheet beyond the finished panel at both edges that meet, in place of core and overhang there. */
+  readonly overhang: number
+}
+
+/** Where a taped sheet is measured: the end, or the side, and which way from the seam. */
+export const MEASURED_AT = [
+  'top left',
+  'top right',
+  'bottom left',
+  'bottom right',
+  'left above',
+  'left below',
+  'right above',
+  'right below',
+] as const
+export type MeasuredAt = (typeof MEASURED_AT)[number]
 
 export interface Nudge {
   readonly leaf: number

@@ -1,6 +1,7 @@
 import * as v from 'valibot'
 import { point } from '../geometry/point'
 import { DEFECT_KINDS } from './flitch-shape'
+import { MEASURED_AT } from './job'
 import { MOST_PLANKS, MOST_POINTS } from './limits'
 import { aBox, aName, anId, aNumber, aPoint, aWholeNumber, byName, notAList, oneOf, someEdges } from './shape-pieces'
 
@@ -79,6 +80,7 @@ const radialShape = v.strictObject({
   centre: v.optional(aPoint<'panel'>()),
   laying: v.optional(oneOf(['by spine', 'clockwise', 'anticlockwise'])),
   numberedEnds,
+  cutFull: v.optional(aNumber),
 })
 
 const herringboneShape = v.strictObject({
@@ -206,6 +208,8 @@ const outlineShape = v.variant(
   'one of “rectangle”, “circle”, “ellipse”, “polygon”, “arch top”, “drawn”',
 )
 
+const asCutShape = v.pipe(notAList, v.strictObject(v.entriesFromList(MEASURED_AT, v.optional(aNumber))))
+
 /** A part as it stands in a file; what may be left out is filled in by `fillJob`. */
 export const partShape = v.strictObject({
   id: v.optional(anId),
@@ -226,9 +230,22 @@ export const partShape = v.strictObject({
   chosen: v.optional(byName(aWholeNumber), {}),
   nudges: v.optional(byName(v.strictObject({ leaf: aWholeNumber, by: aPoint<'leaf'>() })), {}),
   madeUp: v.optional(byName(makeUpShape), {}),
+  asCut: v.optional(asCutShape, {}),
 })
 
 export type PartInFile = v.InferOutput<typeof partShape>
+
+/** Two parts that are read as one. */
+export const pairShape = v.strictObject({
+  first: anId,
+  second: anId,
+  meet: v.optional(oneOf(['booked', 'running through', 'same leaves'])),
+  gap: v.optional(aNumber),
+  pressed: v.optional(oneOf(['apart', 'one board'])),
+  overhang: v.optional(aNumber),
+})
+
+export type PairInFile = v.InferOutput<typeof pairShape>
 
 const kinds = v.optional(v.pipe(v.array(oneOf(DEFECT_KINDS), 'a list'), v.maxLength(20, 'a list of at most 20')))
 const clearance = v.optional(aNumber)

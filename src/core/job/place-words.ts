@@ -37,6 +37,7 @@ const OWNERS: Readonly<Record<string, (nth: number, held: unknown) => string>> =
     const number = fieldOf(held, 'number')
     return typeof number === 'number' ? `leaf ${number}` : `entry ${nth + 1} of “differing”`
   },
+  pairs: (nth) => `pair ${nth + 1}`,
   defects: (nth) => `defect ${nth + 1}`,
 }
 

@@ -66,10 +66,21 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
       return `${trouble.place} leaves ${length(trouble.value)} of the panel; more than ${length(0)} must be left.`
     case 'not together':
       return `${trouble.place}: “${trouble.value}” goes with “${trouble.needs}” alone.`
+    case 'bad pair':
+      return `${trouble.place} ${PAIR_WORDS[trouble.why](trouble.part)}.`
     case 'first leaf drifts':
       return `${trouble.place} must be 0: drift is measured from leaf ${trouble.leaf}, the first of its flitch.`
   }
 }
+
+const PAIR_WORDS: Readonly<Record<Extract<MeaningTrouble, { trouble: 'bad pair' }>['why'], (part: string) => string>> =
+  {
+    'not there': (part) => `names the part “${part}”, which is not in this job`,
+    itself: (part) => `ties the part “${part}” to itself`,
+    'first twice': (part) => `: another part follows “${part}” already`,
+    'second twice': (part) => `: “${part}” follows another part already`,
+    'in a circle': (part) => `: “${part}” would follow itself, round by way of the others`,
+  }
 
 function outlineFault<S extends 'leaf' | 'panel'>(
   { reason, at, edges: [first, second] }: OutlineTrouble<S>,

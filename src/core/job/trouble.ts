@@ -32,6 +32,12 @@ export type MeaningTrouble =
   | { readonly trouble: 'no length'; readonly place: string }
   | { readonly trouble: 'nothing left'; readonly place: string; readonly value: number }
   | { readonly trouble: 'not together'; readonly place: string; readonly value: string; readonly needs: string }
+  | {
+      readonly trouble: 'bad pair'
+      readonly place: string
+      readonly part: string
+      readonly why: 'not there' | 'itself' | 'first twice' | 'second twice' | 'in a circle'
+    }
   | { readonly trouble: 'first leaf drifts'; readonly place: string; readonly leaf: number }
 
 /** Why a text could not be read as a job. */

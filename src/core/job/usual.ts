@@ -15,10 +15,17 @@ import { USUAL_RADIAL } from '../patterns/radial'
 import type { Recipe } from '../patterns/recipe'
 import { USUAL_STRIPS } from '../patterns/strips'
 import { USUAL_SHOP } from '../shop'
-import type { Job, Jointing, Part } from './job'
+import type { Job, Jointing, Pair, Part } from './job'
 
 /** A job in which nothing has been decided yet. */
-export const emptyJob = (name: string): Job => ({ name, unit: 'mm', shop: USUAL_SHOP, flitches: [], parts: [] })
+export const emptyJob = (name: string): Job => ({
+  name,
+  unit: 'mm',
+  shop: USUAL_SHOP,
+  flitches: [],
+  parts: [],
+  pairs: [],
+})
 
 /** A leaf of which only the number is known. */
 export const blankLeaf = (number: number): Leaf => ({
@@ -78,8 +85,19 @@ export function usualPart(id: PartId, name: string, width: number, length: numbe
     chosen: {},
     nudges: {},
     madeUp: {},
+    asCut: {},
   }
 }
+
+/** Two doors booked across a gap as hinges leave it, each pressed by itself. */
+export const usualPair = (first: PartId, second: PartId): Pair => ({
+  first,
+  second,
+  meet: 'booked',
+  gap: 3,
+  pressed: 'apart',
+  overhang: 6,
+})
 
 /** The number of the leaf that comes first in the sequence. */
 export const firstLeafOf = (flitch: Flitch): number => flitch.leaves[0]?.number ?? 1

@@ -6,7 +6,7 @@ import type { Flitch } from '../leaves/flitch'
 import type { Defect, DoneCut, Leaf, StoredPicture } from '../leaves/leaf'
 import type { Recipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
-import type { Job, Part } from './job'
+import { MEASURED_AT, type Job, type Part } from './job'
 import { layoutJson, type Json } from './layout-json'
 import type { MakeUp, SlantedCut } from './make-up'
 import { NEWEST_VERSION } from './migrations'
@@ -26,6 +26,7 @@ export const writeJob = (job: Job): string =>
     shop: plainShop(job.shop),
     flitches: job.flitches.map(plainFlitch),
     parts: job.parts.map(plainPart),
+    pairs: unlessEmpty(job.pairs.map((pair) => ({ ...pair }))),
   })
 
 const plainShop = ({ clearance, tolerates, splitTape, sliver, leastOverhang, offCentre, longestSeam }: Shop): Json => ({
@@ -90,7 +91,18 @@ function plainDefect(defect: Defect): Json {
   }
 }
 
-const plainPart = ({ core, overhang, outline, recipe, positions, chosen, nudges, madeUp, ...part }: Part): Json => ({
+const plainPart = ({
+  core,
+  overhang,
+  outline,
+  recipe,
+  positions,
+  chosen,
+  nudges,
+  madeUp,
+  asCut,
+  ...part
+}: Part): Json => ({
   ...part,
   outline: plainOutline(outline),
   core: plainEdges(core),
@@ -100,6 +112,7 @@ const plainPart = ({ core, overhang, outline, recipe, positions, chosen, nudges,
   chosen: plainRecord(chosen, (leaf) => leaf),
   nudges: plainRecord(nudges, ({ leaf, by }) => ({ leaf, by: plainPoint(by) })),
   madeUp: plainRecord(madeUp, plainMakeUp),
+  asCut: plainRecord(inOrder(asCut), (length) => length),
 })
 
 function plainMakeUp(makeUp: MakeUp): Json {
@@ -138,6 +151,10 @@ function plainRecord<T>(record: Readonly<Record<string, T>>, plain: (value: T) =
   const entries = Object.entries(record)
   return entries.length === 0 ? undefined : Object.fromEntries(entries.map(([key, value]) => [key, plain(value)]))
 }
+
+/** The same measures give the same file, in whatever order they were taken. */
+const inOrder = (asCut: Part['asCut']): Readonly<Record<string, number>> =>
+  Object.fromEntries(MEASURED_AT.flatMap((at) => (asCut[at] === undefined ? [] : [[at, asCut[at]]])))
 
 const plainPoint = <S extends Space>({ x, y }: Point<S>): Json => [x, y]
 

@@ -13,6 +13,8 @@ export const USUAL_RADIAL: RadialRecipe = {
   spine: 'right',
   laying: 'by spine',
   numberedEnds: 'inside',
+  // common practice: 0.05 to 0.1 a wedge
+  cutFull: 0.05,
 }
 
 /** Six or more; a book match closes with an even number only. */

@@ -74,6 +74,8 @@ export interface RadialRecipe {
   readonly spine: Spine
   readonly laying: 'by spine' | 'clockwise' | 'anticlockwise'
   readonly numberedEnds: 'inside' | 'outside'
+  /** By how much each wedge is cut wider than its share of the round, degrees. */
+  readonly cutFull: number
 }
 
 /** Rows of leaves booked side to side, each row end over end against the next. */
