@@ -54,6 +54,16 @@ test('a part is added, changed, copied, moved and removed, and all of it is undo
   expect((await shown())[0]).toBe('Door, far left')
 })
 
+test('a seam too long for the shop is told, until the figure is changed back', { tag: '@mouse' }, async ({ page }) => {
+  await openParts(page)
+  await page.getByText('What the shop holds to').click()
+  await type(page, 'Longest edge trued in one go', '400')
+  await page.getByRole('button', { name: /^Face/ }).click()
+  await expect(page.getByText(/this shop trues 400 mm in one go/).first()).toBeVisible()
+  await undo(page).click()
+  await expect(page.getByText(/this shop trues 400 mm in one go/)).toHaveCount(0)
+})
+
 test('a core that leaves nothing of the panel is refused by the field', async ({ page }) => {
   await openParts(page)
   await type(page, 'Core beyond the finished size, all edges', '-200')
