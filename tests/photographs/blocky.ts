@@ -20,22 +20,25 @@ export function blocky({ width, height, rgba }: Pixels, step: number): Pixels {
 }
 
 function roundDetail(block: Float64Array, step: number): void {
-  const detail = turned(turned(block, true), true)
+  turn(block, HELD, true)
+  turn(HELD, DETAIL, true)
   for (let i = 0; i < 64; i++) {
     const by = step * (0.4 + 0.2 * ((i >> 3) + (i & 7)))
-    detail[i] = Math.round(detail[i]! / by) * by
+    DETAIL[i] = Math.round(DETAIL[i]! / by) * by
   }
-  block.set(turned(turned(detail, false), false))
+  turn(DETAIL, HELD, false)
+  turn(HELD, block, false)
 }
 
+const HELD = new Float64Array(64)
+const DETAIL = new Float64Array(64)
+
 /** The cosine transform along the rows, or back, with rows and columns changed over. */
-function turned(from: Float64Array, there: boolean): Float64Array {
-  const to = new Float64Array(64)
+function turn(from: Float64Array, to: Float64Array, there: boolean): void {
   for (let row = 0; row < 8; row++)
     for (let k = 0; k < 8; k++) {
       let sum = 0
       for (let n = 0; n < 8; n++) sum += from[row * 8 + n]! * (there ? COS[k * 8 + n]! : COS[n * 8 + k]!)
       to[k * 8 + row] = sum
     }
-  return to
 }

@@ -90,13 +90,15 @@ export function composePhoto(options: PhotoOptions): ComposedPhoto {
   const wood = new Float64Array(4)
   const at = (x: number, y: number, into: Float64Array) => {
     colour(x, y, into)
-    if (options.withMarks) for (const [i, mark] of places.entries()) printMark(x - mark.x, y - mark.y, i === 0, into)
+    if (options.withMarks)
+      for (let i = 0; i < places.length; i++) printMark(x - places[i]!.x, y - places[i]!.y, i === 0, into)
     readLeaf(leaf, (x - ROOM.across) * scale, (y - ROOM.along + 4) * scale, wood)
     const cover = wood[3]!
-    const bright = light(x, y) * (1 - 0.35 * contactShadow(leaf, x - ROOM.across - 1.2, y - ROOM.along + 2.5, scale))
+    const lit = light(x, y)
+    const bright = lit * (1 - 0.35 * contactShadow(leaf, x - ROOM.across - 1.2, y - ROOM.along + 2.5, scale))
     for (let c = 0; c < 3; c++) {
-      const under = into[c]! * (cover > 0.5 ? light(x, y) : bright)
-      into[c] = under * (1 - cover) + wood[c]! * light(x, y) * cover
+      const under = into[c]! * (cover > 0.5 ? lit : bright)
+      into[c] = under * (1 - cover) + wood[c]! * lit * cover
     }
   }
   const pixels = expose(at, camera, options)
@@ -197,24 +199,28 @@ function lightOf(o: PhotoOptions, { across, along }: { across: number; along: nu
   const edge = sx * across * 0.5 + sy * along * (0.3 + 0.4 * random())
   return (x: number, y: number) => {
     const slope = 1 - o.gradient * (0.5 + 0.5 * ((x - across / 2) * gx + (y - along / 2) * gy))
+    if (o.shadow === 0) return slope
     const off = (sx * x + sy * y - edge) / 25
     const shade = 1 - o.shadow / (1 + Math.exp(-off))
     return slope * shade
   }
 }
 
+/** The leaf's colour and how much of it covers a place, read between four pixels; written out, it runs very often. */
 function readLeaf({ width, height, rgba }: Pixels, u: number, v: number, into: Float64Array): void {
   into[3] = 0
-  const [x, y] = [u - 0.5, v - 0.5]
+  const x = u - 0.5
+  const y = v - 0.5
   if (x < 0 || y < 0 || x >= width - 1 || y >= height - 1) return
-  const [x0, y0] = [x | 0, y | 0]
-  let [r, g, b, a] = [0, 0, 0, 0]
-  for (const [dx, dy] of [
-    [0, 0],
-    [1, 0],
-    [0, 1],
-    [1, 1],
-  ] as const) {
+  const x0 = x | 0
+  const y0 = y | 0
+  let r = 0
+  let g = 0
+  let b = 0
+  let a = 0
+  for (let corner = 0; corner < 4; corner++) {
+    const dx = corner & 1
+    const dy = corner >> 1
     const at = ((y0 + dy) * width + x0 + dx) * 4
     const share = (dx ? x - x0 : 1 - x + x0) * (dy ? y - y0 : 1 - y + y0) * (rgba[at + 3]! / 255)
     r += rgba[at]! * share
@@ -235,30 +241,22 @@ function contactShadow({ width, height, rgba }: Pixels, x: number, y: number, sc
   return u < 0 || v < 0 || u >= width || v >= height ? 0 : rgba[(v * width + u) * 4 + 3]! / 255
 }
 
+/** Four looks at each pixel, and the noise of the sensor. */
 function expose(at: (x: number, y: number, into: Float64Array) => void, camera: Camera, o: PhotoOptions): Pixels {
   const random = seededRandom(mixedSeed(o.seed, 3))
   const rgba = new Uint8ClampedArray(o.width * o.height * 4)
   const colour = new Float64Array(3)
-  for (let y = 0; y < o.height; y++)
-    for (let x = 0; x < o.width; x++) {
-      let [r, g, b] = [0, 0, 0]
-      for (const [dx, dy] of [
-        [0.25, 0.25],
-        [0.75, 0.25],
-        [0.25, 0.75],
-        [0.75, 0.75],
-      ] as const) {
-        const p = camera.toPlane(point(x + dx, y + dy))
+  const sums = new Float64Array(3)
+  for (let y = 0, to = 0; y < o.height; y++)
+    for (let x = 0; x < o.width; x++, to += 4) {
+      sums.fill(0)
+      for (let look = 0; look < 4; look++) {
+        const p = camera.toPlane(point(x + (look & 1 ? 0.75 : 0.25), y + (look & 2 ? 0.75 : 0.25)))
         at(p.x, p.y, colour)
-        r += colour[0]!
-        g += colour[1]!
-        b += colour[2]!
+        for (let c = 0; c < 3; c++) sums[c]! += colour[c]!
       }
-      const to = (y * o.width + x) * 4
-      const n = o.noise > 0 ? () => o.noise * (random() + random() + random() - 1.5) * 2 : () => 0
-      rgba[to] = r / 4 + n()
-      rgba[to + 1] = g / 4 + n()
-      rgba[to + 2] = b / 4 + n()
+      for (let c = 0; c < 3; c++)
+        rgba[to + c] = sums[c]! / 4 + (o.noise > 0 ? o.noise * (random() + random() + random() - 1.5) * 2 : 0)
       rgba[to + 3] = 255
     }
   return { width: o.width, height: o.height, rgba }

@@ -17,8 +17,16 @@ export interface Judgement {
 }
 
 /** What the program makes of a composed photograph, against what is true. */
-export function judge({ pixels, outline, rectangle, marks }: ComposedPhoto): Judgement {
-  const read = readLeafPhoto(pixels, { from: 'marks' }, rectangle, { sideUp: 'numbered', dotAt: 'numbered end' })
+export const judge = (photo: ComposedPhoto): Judgement =>
+  judgeReading(
+    photo,
+    readLeafPhoto(photo.pixels, { from: 'marks' }, photo.rectangle, { sideUp: 'numbered', dotAt: 'numbered end' }),
+  )
+
+export function judgeReading(
+  { outline, rectangle, marks }: Pick<ComposedPhoto, 'outline' | 'rectangle' | 'marks'>,
+  read: ReturnType<typeof readLeafPhoto>,
+): Judgement {
   if (!read.ok) return { straight: null, mean: NaN, p95: NaN, iou: 0, outcome: 'refused', why: read.reason.trouble }
   const truth = [
     [0, 0],

@@ -17,34 +17,57 @@ export function weightedMeans(
   height: number,
   reach: BoxReach,
 ): readonly Plane[] {
-  const counts = boxSums((i) => weight[i]!, width, height, reach)
+  const across = new Float64Array(width * height)
+  const counts = boxSums(weight, width, height, reach, across)
+  const through = new Float32Array(width * height)
   return planes.map((plane) => {
-    const sums = boxSums((i) => (weight[i] ? plane[i]! : 0), width, height, reach)
-    for (let i = 0; i < sums.length; i++) sums[i] = counts[i]! > 0 ? sums[i]! / counts[i]! : NaN
-    return sums
+    letThrough(plane, weight, through)
+    return divided(boxSums(through, width, height, reach, across), counts)
   })
 }
 
-/** Sums over boxes, cut off at the border. */
-export function boxSums(value: (i: number) => number, width: number, height: number, reach: BoxReach): Plane {
-  const across = new Float64Array(width * height)
-  for (let y = 0; y < height; y++) {
-    let sum = 0
-    const row = y * width
-    for (let x = -reach.across; x < width; x++) {
-      if (x + reach.across < width) sum += value(row + x + reach.across)
-      if (x - reach.across - 1 >= 0) sum -= value(row + x - reach.across - 1)
-      if (x >= 0) across[row + x] = sum
-    }
-  }
-  const out = new Float32Array(width * height)
+function letThrough(plane: Plane, weight: Uint8Array, into: Plane): void {
+  for (let i = 0; i < into.length; i++) into[i] = weight[i] ? plane[i]! : 0
+}
+
+function divided(sums: Plane, counts: Plane): Plane {
+  for (let i = 0; i < sums.length; i++) sums[i] = counts[i]! > 0 ? sums[i]! / counts[i]! : NaN
+  return sums
+}
+
+/** Sums over boxes, cut off at the border. `across` is room to work in, of one number a pixel. */
+export function boxSums(
+  values: Plane | Uint8Array,
+  width: number,
+  height: number,
+  reach: BoxReach,
+  across = new Float64Array(width * height),
+): Plane {
+  for (let y = 0; y < height; y++) sumRow(values, y * width, width, reach.across, across)
+  return columnSums(across, width, height, reach.along)
+}
+
+/** Running sums along one row. */
+function sumRow(values: Plane | Uint8Array, row: number, width: number, reach: number, across: Float64Array): void {
+  let sum = 0
+  for (let x = 0; x < Math.min(reach, width); x++) sum += values[row + x]!
   for (let x = 0; x < width; x++) {
-    let sum = 0
-    for (let y = -reach.along; y < height; y++) {
-      if (y + reach.along < height) sum += across[(y + reach.along) * width + x]!
-      if (y - reach.along - 1 >= 0) sum -= across[(y - reach.along - 1) * width + x]!
-      if (y >= 0) out[y * width + x] = sum
-    }
+    if (x + reach < width) sum += values[row + x + reach]!
+    if (x > reach) sum -= values[row + x - reach - 1]!
+    across[row + x] = sum
+  }
+}
+
+/** Running sums down all columns at once, so that memory is read in the order in which it lies. */
+function columnSums(across: Float64Array, width: number, height: number, reach: number): Plane {
+  const out = new Float32Array(width * height)
+  const sums = new Float64Array(width)
+  for (let y = 0; y < Math.min(reach, height); y++) for (let x = 0; x < width; x++) sums[x]! += across[y * width + x]!
+  for (let y = 0; y < height; y++) {
+    const row = y * width
+    if (y + reach < height) for (let x = 0, at = row + reach * width; x < width; x++, at++) sums[x]! += across[at]!
+    if (y > reach) for (let x = 0, at = row - (reach + 1) * width; x < width; x++, at++) sums[x]! -= across[at]!
+    for (let x = 0; x < width; x++) out[row + x] = sums[x]!
   }
   return out
 }

@@ -12,16 +12,21 @@ export function greyOf({ width, height, rgba }: Pixels, step: number): Grey {
   const [w, h] = [Math.floor(width / step), Math.floor(height / step)]
   const values = new Uint8Array(w * h)
   const share = 1 / (256 * step * step)
-  for (let y = 0; y < h; y++)
-    for (let x = 0; x < w; x++) {
-      let sum = 0
-      for (let j = 0; j < step; j++) {
-        let at = ((y * step + j) * width + x * step) * 4
-        for (let i = 0; i < step; i++, at += 4) sum += 77 * rgba[at]! + 151 * rgba[at + 1]! + 28 * rgba[at + 2]!
-      }
-      values[y * w + x] = sum * share
-    }
+  const sums = new Float64Array(w)
+  for (let y = 0; y < h; y++) {
+    sums.fill(0)
+    for (let j = 0; j < step; j++) addLightness(rgba, (y * step + j) * width * 4, step, sums)
+    for (let x = 0; x < w; x++) values[y * w + x] = sums[x]! * share
+  }
   return { width: w, height: h, values }
+}
+
+function addLightness(rgba: Uint8ClampedArray, row: number, step: number, sums: Float64Array): void {
+  for (let x = 0, at = row; x < sums.length; x++) {
+    let sum = 0
+    for (const end = at + 4 * step; at < end; at += 4) sum += 77 * rgba[at]! + 151 * rgba[at + 1]! + 28 * rgba[at + 2]!
+    sums[x]! += sum
+  }
 }
 
 /**

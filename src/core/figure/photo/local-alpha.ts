@@ -26,13 +26,23 @@ export function leafAlpha(picture: Pixels, rough: Uint8Array, mmPerPx: number): 
   let result: LeafAlpha | null = null
   for (const reach of PASSES) {
     result = onePass(colours, mask, width, height, Math.max(2, Math.round(reach / mmPerPx)), mmPerPx)
-    mask = Uint8Array.from(result.alpha, (share) => (share > 0.5 ? 1 : 0))
+    mask = halfAndMore(result.alpha)
   }
   return result!
 }
 
+function halfAndMore(alpha: Plane): Uint8Array {
+  const mask = new Uint8Array(alpha.length)
+  for (let i = 0; i < mask.length; i++) if (alpha[i]! > 0.5) mask[i] = 1
+  return mask
+}
+
 function rgbPlanes({ rgba }: Pixels): readonly Plane[] {
-  return [0, 1, 2].map((c) => Float32Array.from({ length: rgba.length / 4 }, (_, i) => rgba[4 * i + c]!))
+  return [0, 1, 2].map((c) => {
+    const plane = new Float32Array(rgba.length / 4)
+    for (let i = 0, at = c; i < plane.length; i++, at += 4) plane[i] = rgba[at]!
+    return plane
+  })
 }
 
 function onePass(

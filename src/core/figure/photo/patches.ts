@@ -41,7 +41,8 @@ function joinedLabels(colours: Uint8Array, width: number, height: number) {
       }
       of[at] = left === -1 ? up : left
       if (left === -1 || up === -1 || left === up) continue
-      const [a, b] = [rootOf(parents, left), rootOf(parents, up)]
+      const a = rootOf(parents, left)
+      const b = rootOf(parents, up)
       if (a !== b) parents[Math.max(a, b)] = Math.min(a, b)
     }
   return { of, parents }
@@ -50,26 +51,29 @@ function joinedLabels(colours: Uint8Array, width: number, height: number) {
 function rootOf(parents: number[], label: number): number {
   let root = label
   while (parents[root] !== root) root = parents[root]!
-  while (parents[label] !== root) [parents[label], label] = [root, parents[label]!]
+  for (let at = label; at !== root;) {
+    const next = parents[at]!
+    parents[at] = root
+    at = next
+  }
   return root
 }
 
 function measured(of: Int32Array, count: number, width: number): Patches {
   const filled = (value: number) => new Int32Array(count).fill(value)
-  const patches = { area: filled(0), left: filled(width), right: filled(-1), top: filled(-1), bottom: filled(-1) }
+  const [area, left, right, top, bottom] = [filled(0), filled(width), filled(-1), filled(-1), filled(-1)]
   const leftmost = filled(-1)
-  for (let at = 0; at < of.length; at++) {
-    const patch = of[at]!
-    const x = at % width
-    const y = (at - x) / width
-    patches.area[patch]!++
-    if (x < patches.left[patch]!) {
-      patches.left[patch] = x
-      leftmost[patch] = at
+  for (let from = 0, y = 0; from < of.length; from += width, y++)
+    for (let x = 0; x < width; x++) {
+      const patch = of[from + x]!
+      area[patch]!++
+      if (x < left[patch]!) {
+        left[patch] = x
+        leftmost[patch] = from + x
+      }
+      if (x > right[patch]!) right[patch] = x
+      if (top[patch] === -1) top[patch] = y
+      bottom[patch] = y
     }
-    if (x > patches.right[patch]!) patches.right[patch] = x
-    if (patches.top[patch] === -1) patches.top[patch] = y
-    patches.bottom[patch] = y
-  }
-  return { of, count, ...patches, leftmost }
+  return { of, count, area, left, right, top, bottom, leftmost }
 }

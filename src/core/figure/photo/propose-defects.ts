@@ -24,14 +24,13 @@ export function proposeDefects(picture: Pixels, frame: StraightFrame, outline: R
   const [light] = logOpponent(picture)
   const reach = Math.round(28 / frame.mmPerPx)
   const around = weightedMeans([light], inside, width, height, square(reach))[0]!
-  const dark = Uint8Array.from(light, (value, i) => (inside[i] && value < around[i]! - DARK ? 1 : 0))
+  const dark = new Uint8Array(inside.length)
+  for (let i = 0; i < dark.length; i++) if (inside[i] && light[i]! < around[i]! - DARK) dark[i] = 1
   const patches = findPatches(dark, width, height)
-  const isDark = new Uint8Array(patches.count)
-  for (let i = 0; i < dark.length; i++) if (dark[i]) isDark[patches.of[i]!] = 1
   const box = boxAround(outline)
   const found: { size: number; defect: Defect }[] = []
   for (let p = 0; p < patches.count; p++) {
-    if (!isDark[p]) continue
+    if (!dark[patches.leftmost[p]!]) continue
     const px = frame.mmPerPx
     const [w, h] = [(patches.right[p]! - patches.left[p]! + 1) * px, (patches.bottom[p]! - patches.top[p]! + 1) * px]
     const at = (x: number, y: number): Point<'leaf'> =>

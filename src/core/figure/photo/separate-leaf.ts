@@ -3,7 +3,7 @@ import { ok, refused, type Result } from '../../result'
 import type { Pixels } from '../log/leaf-pixels'
 import { findPatches } from './patches'
 import { square, weightedMeans, type Plane } from '../box-sums'
-import { grown, inverted, logOpponent, shrunk } from './planes'
+import { countOf, grown, inverted, logOpponent, overlap, shrunk } from './planes'
 import { tableModel, type TableModel } from './table-model'
 
 /** Why no outline is given: it could not be trusted. */
@@ -38,7 +38,7 @@ export function separateLeaf(
   const planes = weightedMeans(logOpponent(picture), everywhere, width, height, square(1))
   const free = freeOf(width, height, origin, mmPerPx, ignored)
   const border = Math.max(2, Math.round(BORDER / mmPerPx))
-  let table = free.map((isFree, i) => (isFree && isAtBorder(i, width, height, border) ? 1 : 0)) as Uint8Array
+  let table = overlap(free, borderOf(width, height, border))
   let mask: Uint8Array = new Uint8Array(width * height)
   let stray = 0
   let model: TableModel | null = null
@@ -48,13 +48,16 @@ export function separateLeaf(
     const hot = hotPixels(unlike, free, threshold(unlike, free))
     const largest = largestPatch(shrunk(grown(hot, width, height, 1), width, height, 1), width, height)
     if (!largest) return refused('no leaf')
+    const isSettled = countOf(mask) === countOf(largest) && countOf(overlap(mask, largest)) === countOf(largest)
     mask = largest
-    stray = count(hot) / Math.max(1, count(mask)) - count(overlap(hot, mask)) / Math.max(1, count(mask))
+    stray = countOf(hot) / Math.max(1, countOf(mask)) - countOf(overlap(hot, mask)) / Math.max(1, countOf(mask))
+    // the same leaf gives the same table, and that the same leaf
+    if (isSettled) break
     const clear = Math.max(1, Math.round(CLEAR / mmPerPx))
     table = overlap(inverted(grown(mask, width, height, clear)), free)
   }
   mask = withoutHoles(opened(mask, width, height, Math.max(1, Math.round(2 / mmPerPx))), width, height)
-  if (count(mask) * mmPerPx * mmPerPx < 2_000) return refused('no leaf')
+  if (countOf(mask) * mmPerPx * mmPerPx < 2_000) return refused('no leaf')
   if (touchesFrame(mask, width, height)) return refused('touches the frame')
   return ok({ mask, stray: Math.max(0, stray), isWoodLike: isLikeWood(planes, mask, table) })
 }
@@ -75,20 +78,23 @@ function freeOf(
   return free
 }
 
-const isAtBorder = (i: number, width: number, height: number, border: number): boolean => {
-  const x = i % width
-  const y = (i - x) / width
-  return x < border || y < border || x >= width - border || y >= height - border
+/** The pixels nearer to the edge of the picture than `border`. */
+function borderOf(width: number, height: number, border: number): Uint8Array {
+  const out = new Uint8Array(width * height).fill(1)
+  for (let y = border; y < height - border; y++) out.fill(0, y * width + border, (y + 1) * width - border)
+  return out
 }
 
 /** How unlike the table each pixel is, in spreads of the table. */
-function distances([light, warm, green]: readonly Plane[], { planes, spread }: TableModel): Plane {
-  const out = new Float32Array(light!.length)
-  const [sl, sw, sg] = [Math.max(spread[0]!, 3), Math.max(spread[1]!, 2.2), Math.max(spread[2]!, 1.6)]
+function distances(planes: readonly Plane[], model: TableModel): Plane {
+  const [light, warm, green] = planes as [Plane, Plane, Plane]
+  const [tableLight, tableWarm, tableGreen] = model.planes as [Plane, Plane, Plane]
+  const out = new Float32Array(light.length)
+  const [sl, sw, sg] = [Math.max(model.spread[0]!, 3), Math.max(model.spread[1]!, 2.2), Math.max(model.spread[2]!, 1.6)]
   for (let i = 0; i < out.length; i++) {
-    const dl = (light![i]! - planes[0]![i]!) / sl
-    const dw = (warm![i]! - planes[1]![i]!) / sw
-    const dg = (green![i]! - planes[2]![i]!) / sg
+    const dl = (light[i]! - tableLight[i]!) / sl
+    const dw = (warm[i]! - tableWarm[i]!) / sw
+    const dg = (green[i]! - tableGreen[i]!) / sg
     const lit = dl < 0 ? SHADOW_DISCOUNT * dl : dl
     out[i] = Math.sqrt(lit * lit + dw * dw + dg * dg)
   }
@@ -113,31 +119,31 @@ function threshold(unlike: Plane, free: Uint8Array): number {
   return Math.min(Math.max(Math.exp((cut - 9) / 12) - 0.5, 3), 9)
 }
 
-const hotPixels = (unlike: Plane, free: Uint8Array, limit: number): Uint8Array =>
-  Uint8Array.from(unlike, (value, i) => (free[i] && value > limit ? 1 : 0))
+function hotPixels(unlike: Plane, free: Uint8Array, limit: number): Uint8Array {
+  const hot = new Uint8Array(unlike.length)
+  for (let i = 0; i < hot.length; i++) if (free[i] && unlike[i]! > limit) hot[i] = 1
+  return hot
+}
 
 function largestPatch(mask: Uint8Array, width: number, height: number): Uint8Array | null {
-  const { of, area, count: patches } = findPatches(mask, width, height)
-  const isHot = new Uint8Array(patches)
-  for (let i = 0; i < of.length; i++) if (mask[i]) isHot[of[i]!] = 1
+  const { of, area, count, leftmost } = findPatches(mask, width, height)
   let best = -1
-  for (let p = 0; p < patches; p++) if (isHot[p] && (best === -1 || area[p]! > area[best]!)) best = p
-  return best === -1
-    ? null
-    : withoutHoles(
-        Uint8Array.from(of, (p) => (p === best ? 1 : 0)),
-        width,
-        height,
-      )
+  for (let p = 0; p < count; p++) if (mask[leftmost[p]!] && (best === -1 || area[p]! > area[best]!)) best = p
+  if (best === -1) return null
+  const largest = new Uint8Array(mask.length)
+  for (let i = 0; i < largest.length; i++) if (of[i] === best) largest[i] = 1
+  return withoutHoles(largest, width, height)
 }
 
 /** What is not joined to the frame's border is inside. */
 function withoutHoles(mask: Uint8Array, width: number, height: number): Uint8Array {
-  const { of, left, right, top, bottom } = findPatches(mask, width, height)
-  return Uint8Array.from(of, (p, i) => {
-    if (mask[i]) return 1
-    return left[p] === 0 || top[p] === 0 || right[p] === width - 1 || bottom[p] === height - 1 ? 0 : 1
-  })
+  const { of, count, left, right, top, bottom } = findPatches(mask, width, height)
+  const isOutside = new Uint8Array(count)
+  for (let p = 0; p < count; p++)
+    if (left[p] === 0 || top[p] === 0 || right[p] === width - 1 || bottom[p] === height - 1) isOutside[p] = 1
+  const filled = new Uint8Array(mask.length)
+  for (let i = 0; i < filled.length; i++) if (mask[i] || !isOutside[of[i]!]) filled[i] = 1
+  return filled
 }
 
 /** Without what is narrower than twice the reach. */
@@ -146,11 +152,8 @@ const opened = (mask: Uint8Array, width: number, height: number, reach: number):
   return largestPatch(kept, width, height) ?? mask
 }
 
-const count = (mask: Uint8Array): number => mask.reduce((sum, value) => sum + value, 0)
-const overlap = (a: Uint8Array, b: Uint8Array): Uint8Array => a.map((value, i) => value & b[i]!)
-
 const touchesFrame = (mask: Uint8Array, width: number, height: number): boolean =>
-  mask.some((value, i) => value === 1 && isAtBorder(i, width, height, 2))
+  countOf(overlap(mask, borderOf(width, height, 2))) > 0
 
 /** Colours apart by less than this in logarithms x 100 are as near as one board is to another. */
 const ALIKE = 26

@@ -47,23 +47,28 @@ function straightenRow(
   row: number,
   rgba: Uint8ClampedArray,
 ): void {
+  const [m0, m1, m2, m3, m4, m5, m6, m7, m8] = m as NineNumbers
   const y = origin.y + (row + 0.5) * mmPerPx
   for (let i = 0; i < width; i++) {
     const x = origin.x + (i + 0.5) * mmPerPx
-    const w = m[6]! * x + m[7]! * y + m[8]!
-    let u = (m[0]! * x + m[1]! * y + m[2]!) / w
-    let v = (m[3]! * x + m[4]! * y + m[5]!) / w
+    const w = m6 * x + m7 * y + m8
+    let u = (m0 * x + m1 * y + m2) / w
+    let v = (m3 * x + m4 * y + m5) / w
     if (lens.k1 !== 0) ({ x: u, y: v } = distorted(lens, point(u, v)))
     sample(source, u * scale - 0.5, v * scale - 0.5, rgba, (row * width + i) * 4)
   }
 }
 
+type NineNumbers = readonly [number, number, number, number, number, number, number, number, number]
+
 function sample({ width, height, rgba: from }: Pixels, u: number, v: number, to: Uint8ClampedArray, at: number): void {
   if (!(u > -1 && v > -1 && u < width && v < height)) return
   const x = Math.min(Math.max(u, 0), width - 1.001)
   const y = Math.min(Math.max(v, 0), height - 1.001)
-  const [x0, y0] = [x | 0, y | 0]
-  const [fx, fy] = [x - x0, y - y0]
+  const x0 = x | 0
+  const y0 = y | 0
+  const fx = x - x0
+  const fy = y - y0
   const top = (y0 * width + x0) * 4
   const bottom = top + width * 4
   for (let c = 0; c < 3; c++) {
@@ -78,13 +83,22 @@ function sample({ width, height, rgba: from }: Pixels, u: number, v: number, to:
 function averaged({ width, height, rgba }: Pixels, step: number): Pixels {
   const [w, h] = [Math.floor(width / step), Math.floor(height / step)]
   const out = new Uint8ClampedArray(w * h * 4)
-  for (let y = 0; y < h; y++)
-    for (let x = 0; x < w; x++)
-      for (let c = 0; c < 4; c++) {
-        let sum = 0
-        for (let j = 0; j < step; j++)
-          for (let i = 0; i < step; i++) sum += rgba[((y * step + j) * width + x * step + i) * 4 + c]!
-        out[(y * w + x) * 4 + c] = sum / (step * step)
-      }
+  const sums = new Float64Array(4 * w)
+  for (let y = 0; y < h; y++) {
+    sums.fill(0)
+    for (let j = 0; j < step; j++) addPixels(rgba, (y * step + j) * width * 4, step, sums)
+    for (let i = 0; i < sums.length; i++) out[y * w * 4 + i] = sums[i]! / (step * step)
+  }
   return { width: w, height: h, rgba: out }
+}
+
+/** Adds a row's colours, `step` pixels to each place. */
+function addPixels(rgba: Uint8ClampedArray, row: number, step: number, sums: Float64Array): void {
+  for (let x = 0, at = row; x < sums.length; x += 4)
+    for (let i = 0; i < step; i++, at += 4) {
+      sums[x]! += rgba[at]!
+      sums[x + 1]! += rgba[at + 1]!
+      sums[x + 2]! += rgba[at + 2]!
+      sums[x + 3]! += rgba[at + 3]!
+    }
 }

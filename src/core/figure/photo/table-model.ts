@@ -19,81 +19,151 @@ export function tableModel(
 ): TableModel {
   const [columns, rows] = [Math.ceil(width / cell), Math.ceil(height / cell)]
   const members = cellMembers(isTable, width, height, cell, columns * rows)
+  const sources = nearestKnown(members, columns, rows)
   const models = planes.map((plane) =>
-    spreadOver(filledGrid(plane, members, columns, rows), columns, rows, width, height, cell),
+    spreadOver(filledGrid(plane, members, sources, columns, rows), columns, rows, width, height, cell),
   )
-  const spread = planes.map((plane, p) => {
-    const off: number[] = []
-    for (let i = 0; i < plane.length; i += 3) if (isTable[i]) off.push(Math.abs(plane[i]! - models[p]![i]!))
-    return 1.48 * median(off)
-  })
-  return { planes: models, spread }
+  return { planes: models, spread: planes.map((plane, p) => 1.48 * usualGap(plane, models[p]!, isTable)) }
 }
 
-function cellMembers(isTable: Uint8Array, width: number, height: number, cell: number, cells: number): number[][] {
+/** Half of the table's pixels are nearer to the model than this. */
+function usualGap(plane: Plane, model: Plane, isTable: Uint8Array): number {
+  const off = new Float64Array(Math.ceil(plane.length / 3))
+  let count = 0
+  for (let i = 0; i < plane.length; i += 3) if (isTable[i]) off[count++] = Math.abs(plane[i]! - model[i]!)
+  return median(off.subarray(0, count))
+}
+
+/** For each cell the pixels that are table, of every other row and column. */
+function cellMembers(isTable: Uint8Array, width: number, height: number, cell: number, cells: number) {
   const columns = Math.ceil(width / cell)
-  const members: number[][] = Array.from({ length: cells }, () => [])
-  for (let y = 0; y < height; y += 2)
+  const room = Math.ceil((cell + 1) / 2) ** 2
+  const members = Array.from({ length: cells }, () => new Int32Array(room))
+  const counts = new Int32Array(cells)
+  for (let y = 0; y < height; y += 2) {
+    const row = Math.floor(y / cell) * columns
     for (let x = 0; x < width; x += 2) {
       const at = y * width + x
-      if (isTable[at]) members[Math.floor(y / cell) * columns + Math.floor(x / cell)]!.push(at)
+      if (!isTable[at]) continue
+      const c = row + Math.floor(x / cell)
+      members[c]![counts[c]!++] = at
     }
-  return members
+  }
+  return members.map((found, c) => found.subarray(0, counts[c]))
 }
 
-function filledGrid(plane: Plane, members: readonly number[][], columns: number, rows: number): Float64Array {
-  const known = members.map((cell) => cell.length >= 12)
-  const grid = Float64Array.from(members, (cell, i) => (known[i] ? median(cell.map((at) => plane[at]!)) : NaN))
-  const all = [...grid].filter((value) => !Number.isNaN(value))
-  const mean = all.reduce((sum, value) => sum + value, 0) / Math.max(1, all.length)
-  for (let i = 0; i < grid.length; i++) if (!known[i]) grid[i] = nearestKnown(grid, known, i, columns, rows) ?? mean
-  for (let pass = 0; pass < 60; pass++)
-    for (let i = 0; i < grid.length; i++) if (!known[i]) grid[i] = meanRound(grid, i, columns, rows)
+/** Fewer pixels than this don't tell a cell's colour. */
+const LEAST_MEMBERS = 12
+
+/** For each cell the nearest one whose colour is known, itself where it is; -1 where none is. */
+function nearestKnown(members: readonly Int32Array[], columns: number, rows: number): Int32Array {
+  const known = Int32Array.from(members.keys()).filter((c) => members[c]!.length >= LEAST_MEMBERS)
+  const nearest = new Int32Array(columns * rows).fill(-1)
+  for (let y = 0, cell = 0; y < rows; y++)
+    for (let x = 0; x < columns; x++, cell++) {
+      let best = Infinity
+      for (let k = 0; k < known.length && best > 0; k++) {
+        const at = known[k]!
+        const row = (at / columns) | 0
+        const away = (at - row * columns - x) ** 2 + (row - y) ** 2
+        if (away < best) {
+          best = away
+          nearest[cell] = at
+        }
+      }
+    }
+  return nearest
+}
+
+/** The colour of each cell: its own, or brought in from round about. */
+function filledGrid(
+  plane: Plane,
+  members: readonly Int32Array[],
+  sources: Int32Array,
+  columns: number,
+  rows: number,
+): Float64Array {
+  const grid = Float64Array.from(members, (cell, i) => (sources[i] === i ? medianAt(plane, cell) : 0))
+  const open: number[] = []
+  for (let i = 0; i < grid.length; i++) {
+    if (sources[i] === i) continue
+    open.push(i)
+    grid[i] = sources[i] === -1 ? 0 : grid[sources[i]!]!
+  }
+  for (let pass = 0; pass < 60; pass++) for (const i of open) grid[i] = meanRound(grid, i, columns, rows)
   return grid
 }
 
-function nearestKnown(grid: Float64Array, known: readonly boolean[], i: number, columns: number, rows: number) {
-  const [x, y] = [i % columns, Math.floor(i / columns)]
-  let [best, value]: [number, number | null] = [Infinity, null]
-  for (let v = 0; v < rows; v++)
-    for (let u = 0; u < columns; u++) {
-      const away = (u - x) ** 2 + (v - y) ** 2
-      if (known[v * columns + u] && away < best) [best, value] = [away, grid[v * columns + u]!]
-    }
-  return value
+function medianAt(plane: Plane, places: Int32Array): number {
+  const values = new Float64Array(places.length)
+  for (let i = 0; i < values.length; i++) values[i] = plane[places[i]!]!
+  return median(values)
 }
 
 function meanRound(grid: Float64Array, i: number, columns: number, rows: number): number {
-  const [x, y] = [i % columns, Math.floor(i / columns)]
-  let [sum, count] = [0, 0]
-  if (x > 0) [sum, count] = [sum + grid[i - 1]!, count + 1]
-  if (x + 1 < columns) [sum, count] = [sum + grid[i + 1]!, count + 1]
-  if (y > 0) [sum, count] = [sum + grid[i - columns]!, count + 1]
-  if (y + 1 < rows) [sum, count] = [sum + grid[i + columns]!, count + 1]
-  return count > 0 ? sum / count : grid[i]!
+  const x = i % columns
+  const y = (i - x) / columns
+  const left = x > 0 ? grid[i - 1]! : 0
+  const right = x + 1 < columns ? grid[i + 1]! : 0
+  const above = y > 0 ? grid[i - columns]! : 0
+  const below = y + 1 < rows ? grid[i + columns]! : 0
+  const count = Number(x > 0) + Number(x + 1 < columns) + Number(y > 0) + Number(y + 1 < rows)
+  return count > 0 ? (left + right + above + below) / count : grid[i]!
 }
 
 function spreadOver(grid: Float64Array, columns: number, rows: number, width: number, height: number, cell: number) {
   const out = new Float32Array(width * height)
-  for (let y = 0; y < height; y++) {
-    const v = Math.min(Math.max((y + 0.5) / cell - 0.5, 0), rows - 1)
-    const v0 = Math.min(Math.floor(v), Math.max(rows - 2, 0))
-    const v1 = Math.min(v0 + 1, rows - 1)
-    for (let x = 0; x < width; x++) {
-      const u = Math.min(Math.max((x + 0.5) / cell - 0.5, 0), columns - 1)
-      const u0 = Math.min(Math.floor(u), Math.max(columns - 2, 0))
-      const u1 = Math.min(u0 + 1, columns - 1)
-      const [fu, fv] = [u - u0, v - v0]
-      const top = grid[v0 * columns + u0]! * (1 - fu) + grid[v0 * columns + u1]! * fu
-      const bottom = grid[v1 * columns + u0]! * (1 - fu) + grid[v1 * columns + u1]! * fu
-      out[y * width + x] = top * (1 - fv) + bottom * fv
+  const across = cellShares(width, columns, cell)
+  const along = cellShares(height, rows, cell)
+  for (let y = 0, at = 0; y < height; y++) {
+    const top = along.first[y]! * columns
+    const bottom = along.second[y]! * columns
+    const fv = along.share[y]!
+    for (let x = 0; x < width; x++, at++) {
+      const fu = across.share[x]!
+      const left = across.first[x]!
+      const right = across.second[x]!
+      const above = grid[top + left]! * (1 - fu) + grid[top + right]! * fu
+      const below = grid[bottom + left]! * (1 - fu) + grid[bottom + right]! * fu
+      out[at] = above * (1 - fv) + below * fv
     }
   }
   return out
 }
 
-export function median(values: number[]): number {
+/** Between the middles of which two cells each pixel of a row (or column) lies, and how near it is to the second. */
+function cellShares(length: number, cells: number, cell: number) {
+  const [first, second] = [new Int32Array(length), new Int32Array(length)]
+  const share = new Float64Array(length)
+  for (let i = 0; i < length; i++) {
+    const at = Math.min(Math.max((i + 0.5) / cell - 0.5, 0), cells - 1)
+    first[i] = Math.min(Math.floor(at), Math.max(cells - 2, 0))
+    second[i] = Math.min(first[i]! + 1, cells - 1)
+    share[i] = at - first[i]!
+  }
+  return { first, second, share }
+}
+
+/** The value in the middle (the upper one of two), 0 of none; changes the order of the values. */
+function median(values: Float64Array): number {
   if (values.length === 0) return 0
-  values.sort((a, b) => a - b)
-  return values[values.length >> 1]!
+  const middle = values.length >> 1
+  // Hoare's selection: each round keeps the part that the middle lies in
+  let [from, to] = [0, values.length - 1]
+  while (from < to) {
+    const pivot = values[(from + to) >> 1]!
+    let [i, j] = [from, to]
+    while (i <= j) {
+      while (values[i]! < pivot) i++
+      while (values[j]! > pivot) j--
+      if (i > j) break
+      const held = values[i]!
+      values[i++] = values[j]!
+      values[j--] = held
+    }
+    if (middle <= j) to = j
+    else if (middle >= i) from = i
+    else break
+  }
+  return values[middle]!
 }
