@@ -53,6 +53,7 @@ const part: Part = {
   nudges: {},
   madeUp: {},
   asCut: {},
+  border: null,
 }
 
 const jobOf = (over: Partial<Part> = {}): Job => ({

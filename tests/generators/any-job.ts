@@ -7,6 +7,7 @@ import type { MakeUp } from '../../src/core/job/make-up'
 import type { Point } from '../../src/core/geometry/point'
 import type { Flitch } from '../../src/core/leaves/flitch'
 import type { Defect, DefectKind, Leaf } from '../../src/core/leaves/leaf'
+import type { Border } from '../../src/core/patterns/border'
 import type { Recipe } from '../../src/core/patterns/recipe'
 import type { Shop } from '../../src/core/shop'
 
@@ -282,6 +283,17 @@ const anyPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
     .map((part) => fittedPart(part, 'width'))
     .filter((part) => partTrouble(part, '') === null)
 
+const anyBorder: fc.Arbitrary<Border> = fc.record({
+  width: between(3, 90),
+  grain: fc.constantFrom('across' as const, 'along' as const),
+  corners: fc.constantFrom('mitred' as const, 'sides through' as const, 'ends through' as const),
+  pieceLength: between(60, 900),
+  count: run.count,
+  firstLeaf: fc.oneof(fc.constant('after the field' as const), leafNumber),
+  sideUp,
+  string: fc.option(fc.record({ width: between(0.5, 6), species: text })),
+})
+
 const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
   fc.record({
     id: fc.constant(id),
@@ -303,6 +315,7 @@ const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Par
     nudges: byName(cell, fc.record({ leaf: leafNumber, by: point })),
     madeUp: byName(fc.oneof(fc.constant('run'), cell), anyMakeUp),
     asCut: fc.dictionary(fc.constantFrom(...MEASURED_AT), length, { maxKeys: 8, noNullPrototype: true }),
+    border: fc.option(anyBorder, { freq: 1 }),
   })
 
 const kinds = fc.subarray<DefectKind>(['knot', 'hole', 'split', 'stain', 'sapwood', 'tear'])

@@ -4,6 +4,7 @@ import { stripsInColumn } from '../patterns/herringbone'
 import { parquetPieces } from '../patterns/parquet'
 import type { PlanksRecipe, Recipe, StripRecipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
+import { borderTrouble } from './check-border'
 import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
 import { makeUpTrouble } from './check-make-up'
 import type { Part } from './job'
@@ -24,6 +25,7 @@ export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
     fieldsTrouble(part.overhang, allEdges(LIMITS.overhang), [owner], ['overhang']) ??
     outlineTrouble(part, owner) ??
     coreTrouble(part, owner) ??
+    borderTrouble(part, owner) ??
     recipeTrouble(part.recipe, owner) ??
     piecesTrouble(part.recipe, owner) ??
     manyPieces(part, owner) ??

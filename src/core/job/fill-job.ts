@@ -1,13 +1,14 @@
 import type { Ring } from '../geometry/polygon'
 import type { Flitch } from '../leaves/flitch'
 import type { Defect, Leaf } from '../leaves/leaf'
+import { USUAL_BORDER, USUAL_STRING, type Border } from '../patterns/border'
 import type { Recipe } from '../patterns/recipe'
 import { ok, refused, type Result } from '../result'
 import { USUAL_SHOP, type Shop } from '../shop'
 import type { FlitchInFile, LeafInFile } from './flitch-shape'
 import type { Job, Pair, Part } from './job'
 import type { JobInFile } from './job-shape'
-import type { PairInFile, PartInFile, RecipeInFile, ShopInFile } from './part-shape'
+import type { BorderInFile, PairInFile, PartInFile, RecipeInFile, ShopInFile } from './part-shape'
 import { fittedPart } from './fitted-part'
 import { fieldsTrouble } from './check-number'
 import { LIMITS } from './limits'
@@ -107,7 +108,16 @@ function fillLeaves(
 }
 
 function fillPart(file: PartInFile, nth: number, flitches: readonly Flitch[]): Result<Part, JobTrouble> {
-  const { id = `part-${nth + 1}`, name = `Part ${nth + 1}`, width, length, flitch: named, recipe, ...rest } = file
+  const {
+    id = `part-${nth + 1}`,
+    name = `Part ${nth + 1}`,
+    width,
+    length,
+    flitch: named,
+    recipe,
+    border,
+    ...rest
+  } = file
   const place = inPlace([partInWords(nth, file.name)], ['flitch'])
   if (named === undefined && flitches.length !== 1) return refused({ trouble: 'missing', place })
   const flitch = named === undefined ? flitches[0] : flitches.find((f) => f.id === named)
@@ -118,6 +128,7 @@ function fillPart(file: PartInFile, nth: number, flitches: readonly Flitch[]): R
     ...given(rest),
     asCut: given(file.asCut),
     recipe: fillRecipe(recipe ?? { pattern: 'strips' }, firstLeafOf(flitch)),
+    border: border && fillBorder(border),
   }
   return ok(fittedPart(filled, 'width'))
 }
@@ -127,6 +138,12 @@ const fillPair = (file: PairInFile): Pair => ({ ...usualPair(file.first, file.se
 // each branch of the union has the same fields in the file as in the recipe
 const fillRecipe = (file: RecipeInFile, firstLeaf: number): Recipe =>
   ({ ...usualRecipe(file.pattern, firstLeaf), ...given(file) }) as Recipe
+
+const fillBorder = ({ string, ...file }: BorderInFile): Border => ({
+  ...USUAL_BORDER,
+  ...given(file),
+  string: string ? { ...USUAL_STRING, ...given(string) } : null,
+})
 
 type Given<T> = { [K in keyof T]?: Exclude<T[K], undefined> }
 

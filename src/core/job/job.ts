@@ -3,6 +3,7 @@ import type { PanelOutline } from '../geometry/panel-outline'
 import type { Point } from '../geometry/point'
 import type { CellId, FlitchId, PartId, WindowGroup } from '../ids'
 import type { Flitch } from '../leaves/flitch'
+import type { Border } from '../patterns/border'
 import type { Recipe } from '../patterns/recipe'
 import type { Shop, ShowClass } from '../shop'
 import type { MakeUp } from './make-up'
@@ -55,6 +56,8 @@ export interface Part {
   readonly madeUp: Readonly<Record<CellId, MakeUp>>
   /** The taped sheet as it was measured, from its seam to its edges; what is missing is as planned. */
   readonly asCut: Readonly<Partial<Record<MeasuredAt, number>>>
+  /** A crossbanding round the field; null where the field reaches to the edges. */
+  readonly border: Border | null
 }
 
 /**

@@ -210,6 +210,21 @@ const outlineShape = v.variant(
 
 const asCutShape = v.pipe(notAList, v.strictObject(v.entriesFromList(MEASURED_AT, v.optional(aNumber))))
 
+const borderShape = v.strictObject({
+  width: aNumber,
+  grain: v.optional(oneOf(['across', 'along'])),
+  corners: v.optional(oneOf(['mitred', 'sides through', 'ends through'])),
+  pieceLength: v.optional(aNumber),
+  count: anyRecipe.count,
+  firstLeaf: v.optional(
+    v.union([v.pipe(v.number(), v.integer()), v.literal('after the field')], 'a leaf number or “after the field”'),
+  ),
+  sideUp: v.optional(oneOf(['numbered', 'other'])),
+  string: v.optional(v.nullable(v.strictObject({ width: aNumber, species: v.optional(aName) }))),
+})
+
+export type BorderInFile = v.InferOutput<typeof borderShape>
+
 /** A part as it stands in a file; what may be left out is filled in by `fillJob`. */
 export const partShape = v.strictObject({
   id: v.optional(anId),
@@ -231,6 +246,7 @@ export const partShape = v.strictObject({
   nudges: v.optional(byName(v.strictObject({ leaf: aWholeNumber, by: aPoint<'leaf'>() })), {}),
   madeUp: v.optional(byName(makeUpShape), {}),
   asCut: v.optional(asCutShape, {}),
+  border: v.optional(v.nullable(borderShape), null),
 })
 
 export type PartInFile = v.InferOutput<typeof partShape>

@@ -64,6 +64,8 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
       return `${trouble.place} begins and ends at the same point.`
     case 'nothing left':
       return `${trouble.place} leaves ${length(trouble.value)} of the panel; more than ${length(0)} must be left.`
+    case 'no field':
+      return `${trouble.place} takes ${length(trouble.value)} off every edge, string included: that leaves no whole field inside. Make it narrower.`
     case 'not together':
       return `${trouble.place}: “${trouble.value}” goes with “${trouble.needs}” alone.`
     case 'bad pair':

@@ -31,6 +31,7 @@ export type MeaningTrouble =
   | { readonly trouble: 'no such leaf'; readonly place: string; readonly leaf: number }
   | { readonly trouble: 'no length'; readonly place: string }
   | { readonly trouble: 'nothing left'; readonly place: string; readonly value: number }
+  | { readonly trouble: 'no field'; readonly place: string; readonly value: number }
   | { readonly trouble: 'not together'; readonly place: string; readonly value: string; readonly needs: string }
   | {
       readonly trouble: 'bad pair'

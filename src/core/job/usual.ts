@@ -86,6 +86,7 @@ export function usualPart(id: PartId, name: string, width: number, length: numbe
     nudges: {},
     madeUp: {},
     asCut: {},
+    border: null,
   }
 }
 

@@ -4,6 +4,7 @@ import type { Point, Space } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
 import type { Flitch } from '../leaves/flitch'
 import type { Defect, DoneCut, Leaf, StoredPicture } from '../leaves/leaf'
+import type { Border } from '../patterns/border'
 import type { Recipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import { MEASURED_AT, type Job, type Part } from './job'
@@ -101,6 +102,7 @@ const plainPart = ({
   nudges,
   madeUp,
   asCut,
+  border,
   ...part
 }: Part): Json => ({
   ...part,
@@ -113,6 +115,7 @@ const plainPart = ({
   nudges: plainRecord(nudges, ({ leaf, by }) => ({ leaf, by: plainPoint(by) })),
   madeUp: plainRecord(madeUp, plainMakeUp),
   asCut: plainRecord(inOrder(asCut), (length) => length),
+  border: border ? plainBorder(border) : undefined,
 })
 
 function plainMakeUp(makeUp: MakeUp): Json {
@@ -141,6 +144,8 @@ const plainOutline = (outline: PanelOutline): Json =>
 
 const plainRecipe = (recipe: Recipe): Json =>
   recipe.pattern === 'radial' ? { ...recipe, centre: plainPoint(recipe.centre) } : { ...recipe }
+
+const plainBorder = ({ string, ...border }: Border): Json => ({ ...border, string: string && { ...string } })
 
 function plainEdges({ top, right, bottom, left }: Edges): Json {
   if (top !== bottom || left !== right) return [top, right, bottom, left]
