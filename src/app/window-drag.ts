@@ -1,6 +1,6 @@
 import type { WindowDrag } from '../board/board-types'
 import { setPosition } from '../core/commands/face-commands'
-import { WINDOW } from '../core/fit/window-group'
+import { WINDOW } from '../core/faces/window-group'
 import { add, distance, type Point } from '../core/geometry/point'
 import { nearestInside } from '../core/geometry/pole'
 import type { Region } from '../core/geometry/polygon'

@@ -1,7 +1,7 @@
 import type { Remedy } from '../finding'
 import { add } from '../geometry/point'
 import type { LaidFace } from '../fit/lay-face'
-import { WINDOW } from '../fit/window-group'
+import { WINDOW } from '../faces/window-group'
 import type { Job } from '../job/job'
 import type { Next } from './change-within'
 import { changeRecipe, chooseLeaf, clearChosen, setMakeUp, setPosition } from './face-commands'

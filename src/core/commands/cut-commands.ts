@@ -1,4 +1,4 @@
-import { WINDOW } from '../fit/window-group'
+import { WINDOW } from '../faces/window-group'
 import type { Point } from '../geometry/point'
 import type { FlitchId, PartId } from '../ids'
 import type { Job } from '../job/job'

@@ -6,15 +6,22 @@ import type { Outline } from '../geometry/panel-outline'
 import { ringEdges, type Ring } from '../geometry/polygon'
 import { GRID } from '../geometry/tolerance'
 import { determinant, invert, transformPoint, type Transform } from '../geometry/transform'
-import type { CellId } from '../ids'
+import type { CellId, WindowGroup } from '../ids'
 import { present } from '../invariant'
 import type { Joint, Plan, PlannedCell, Turn } from '../patterns/pattern'
 import { cutOff } from './cut-off'
+import { WINDOW } from './window-group'
 import { withTrueArcs } from '../geometry/true-arcs'
 
 /** What an edge of a cell is: a seam, or an outer edge of the taped sheet, trued together with the seams or not. */
 export type EdgeTag<S extends Space> =
-  | { readonly kind: 'seam'; readonly joint: Joint; readonly curve: Curve<S> | null }
+  | {
+      readonly kind: 'seam'
+      readonly joint: Joint
+      readonly curve: Curve<S> | null
+      /** Between border and field: beside which edge of the panel's outline it runs. */
+      readonly source?: number
+    }
   | {
       readonly kind: 'outer'
       readonly side: Side
@@ -37,6 +44,8 @@ export interface Cell {
   readonly rank: number
   readonly turn: Turn
   readonly lay: Transform<'window', 'panel'>
+  /** The window position that it shares with others. */
+  readonly group: WindowGroup
   readonly face: TaggedRing<'panel'>
   readonly window: TaggedRing<'window'>
 }
@@ -49,15 +58,18 @@ export interface Cell {
 export function cutCells(plan: Plan, sheet: TaggedRing<'panel'>): readonly Cell[] {
   return plan.cells.flatMap((planned) =>
     cutCell(planned, sheet).map((face, i) => ({
-      ...identityOf(planned),
+      ...cellFrom(planned, face, WINDOW),
       id: i === 0 ? planned.id : `${planned.id}.${i + 1}`,
-      face,
-      window: carriedBack(planned.lay, face),
     })),
   )
 }
 
-const identityOf = ({ id, rank, turn, lay }: PlannedCell) => ({ id, rank, turn, lay })
+/** A cell, of which it is known where it lies in the face. */
+export const cellFrom = (
+  { id, rank, turn, lay }: Omit<PlannedCell, 'bounds'>,
+  face: TaggedRing<'panel'>,
+  group: WindowGroup,
+): Cell => ({ id, rank, turn, lay, group, face, window: carriedBack(lay, face) })
 
 /** The taped sheet, its edges tagged; straight ones along the grain may be trued together with the seams. */
 export function taggedSheet({ ring, edges }: Outline<'panel'>, plan: Plan): TaggedRing<'panel'> {
@@ -70,6 +82,12 @@ export function taggedSheet({ ring, edges }: Outline<'panel'>, plan: Plan): Tagg
     }),
   }
 }
+
+/** The field of a bordered face, its edges tagged: they meet the border, or its string. */
+export const taggedField = ({ ring, edges }: Outline<'panel'>): TaggedRing<'panel'> => ({
+  ring,
+  tags: edges.map(({ source, curve }) => ({ kind: 'seam', joint: 'border', source, curve })),
+})
 
 /** The parts of a sheet within the bounds of a cell. */
 export function cutCell(planned: PlannedCell, sheet: TaggedRing<'panel'>): readonly TaggedRing<'panel'>[] {
@@ -109,14 +127,16 @@ const carriedCurve = (
 export interface Allowances {
   /** On side seams, wedge seams and the outer edges trued with them. */
   readonly first: number
-  /** On cross seams and the diameter, which are made at a later stage. */
+  /** On cross seams, the diameter, and where a border meets the field and itself at corners: made at a later stage. */
   readonly later: number
 }
+
+const LATER: ReadonlySet<Joint> = new Set<Joint>(['cross', 'diameter', 'corner', 'border'])
 
 /** What one edge loses. Outer ends lose nothing but the overhang, which is in the sheet already. */
 export function edgeAllowance<S extends Space>(tag: EdgeTag<S>, { first, later }: Allowances): number {
   if (tag.kind === 'outer') return tag.jointed ? first : 0
-  return tag.joint === 'cross' || tag.joint === 'diameter' ? later : first
+  return LATER.has(tag.joint) ? later : first
 }
 
 /**

@@ -28,7 +28,7 @@ import {
   type Group,
   type Play,
 } from './play'
-import { WINDOW } from './window-group'
+import { WINDOW } from '../faces/window-group'
 import { resolveRecipe, type Resolved } from './resolve-recipe'
 
 /** A cell with its leaf, and where the leaf comes to lie. */

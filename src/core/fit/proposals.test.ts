@@ -10,7 +10,7 @@ import { withoutMemory } from './answers'
 import { largestFace } from './largest-face'
 import { layFace } from './lay-face'
 import { proposalsInSteps, type Aim, type Proposals } from './proposals'
-import { WINDOW } from './window-group'
+import { WINDOW } from '../faces/window-group'
 
 const split = (id: string, from: number): Defect => ({
   id,

@@ -18,7 +18,7 @@ import { largestFace, type FaceSize } from './largest-face'
 import { layFace, type LaidFace } from './lay-face'
 import { offCentre, remainder, splitDistance } from './proposal-measures'
 import { positionsToTry } from './positions-to-try'
-import { WINDOW } from './window-group'
+import { WINDOW } from '../faces/window-group'
 
 export type Aim =
   | 'most play'

@@ -21,7 +21,7 @@ import {
   centreCountBefore,
   type CountDemand,
 } from './leaf-count'
-import { WINDOW } from './window-group'
+import { WINDOW } from '../faces/window-group'
 import { runningBands, type RunningDemand, type RunningLeaf } from './running-bands'
 
 /** A recipe with its open values found: how many leaves, and for a running match how wide each. */

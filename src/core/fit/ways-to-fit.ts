@@ -11,7 +11,7 @@ import { hasPlace } from './fits'
 import { governingLeaves, type Governing } from './governing'
 import { jointSearch, type Fits } from './joint-ways'
 import { layFace, type LaidFace } from './lay-face'
-import { WINDOW } from './window-group'
+import { WINDOW } from '../faces/window-group'
 
 /** Why a face does not fit, and every least change that would make it. */
 export interface FitAdvice {

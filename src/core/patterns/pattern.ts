@@ -28,9 +28,15 @@ export interface PlannedCell {
 
 /**
  * How an edge is made: along the grain, across it, at an angle to it (mitre), at an angle
- * towards a centre, or when two halves are put together.
+ * towards a centre, or when two halves are put together; in a border from piece to piece of a band (segment), where
+ * bands meet (corner), and towards the field or its string (border).
  */
-export type Joint = 'side' | 'cross' | 'mitre' | 'radial' | 'diameter'
+export type Joint = 'side' | 'cross' | 'mitre' | 'radial' | 'diameter' | BandJoint
+export type BandJoint = 'segment' | 'corner' | 'border'
+
+/** Whether a seam is one of a border. */
+export const isBandJoint = (joint: Joint): joint is BandJoint =>
+  joint === 'segment' || joint === 'corner' || joint === 'border'
 
 /** A seam line; the cell lies on the side to which one turns clockwise from a towards b. */
 export interface Bound {
