@@ -61,7 +61,7 @@ function readRow(
 ): Result<MarkRow, RowTrouble> {
   const filled = cells.slice(0, cells.findLastIndex((cell) => cell !== '') + 1)
   const [numberText, alongText, acrossText, extra] = filled.length === 1 ? [null, filled[0]!] : filled
-  if (extra != null) return refused({ about: 'extra cell', text: extra })
+  if (typeof extra === 'string') return refused({ about: 'extra cell', text: extra })
   const leaf = numberText === null ? leafAt(leaves, at) : readLeaf(numberText ?? '', leaves)
   if (!leaf.ok) return leaf
   const along = readLength(alongText ?? '', unit, { max: LEAF_LIMITS.max })

@@ -30,6 +30,9 @@ export interface Reach {
 const ALIKE = 0.3
 const AS_GOOD = 0.85
 
+/** From farther off a second as good may look a little worse than it is; below this share it is not looked at closely. */
+const WORTH_A_LOOK = 0.7
+
 /** Nearer than this, mm, two shifts are the same hill. */
 const APART = 5
 
@@ -54,6 +57,7 @@ export function findShift(one: GreyPicture, other: GreyPicture, reach: Reach): F
   if (!best) return { trust: 'none', candidates: [], before }
   const candidates = hills
     .slice(0, 2)
+    .filter(({ score }) => score > WORTH_A_LOOK * best.score)
     .map((hill) => refined(one, other, hill))
     .sort((p, q) => q.score - p.score)
   return { ...judged(candidates, profile), before }

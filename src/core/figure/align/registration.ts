@@ -85,13 +85,15 @@ export function registered(
   for (const [i, step] of steps.entries()) {
     const edge = by === 'edges' ? edges[i]! : null
     const across = step ? step.across - own('x', i) : (edge?.x ?? 0)
-    const along = step?.along == null ? (edge?.y ?? 0) : step.along - own('y', i)
+    const along = step === null || step.along === null ? (edge?.y ?? 0) : step.along - own('y', i)
     drifts.push(add(drifts[i]!, point(across, along)))
   }
   const rates = looks.slice(1).map(({ place }, i) => (wander.y[i + 1]! - wander.y[i]!) / (place - looks[i]!.place))
   return {
     leaves: looks.map(({ leaf }, i) => ({ leaf, drift: rounded(drifts[i]!) })),
-    wander: steps.some((step) => step?.along != null) ? [Math.min(...rates), Math.max(...rates)] : null,
+    wander: steps.some((step) => step !== null && step.along !== null)
+      ? [Math.min(...rates), Math.max(...rates)]
+      : null,
     by,
   }
 }

@@ -4,7 +4,7 @@ import { ringEdges, type Ring } from '../geometry/polygon'
 import { leafOutline } from './bundle'
 import type { Flitch } from './flitch'
 
-/** Where the lines struck across the bundle are found on one leaf. */
+/** Where the register lines across the bundle are found on one leaf. */
 export interface LineMark {
   readonly leaf: number
   /** From the numbered end to the line on the bundle's edge. */

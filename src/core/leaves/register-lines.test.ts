@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { point } from '../geometry/point'
 import { blankLeaf, rectangle, usualFlitch } from '../job/usual'
 import type { Leaf } from './leaf'
-import { driftsFromMarks } from './struck-lines'
+import { driftsFromMarks } from './register-lines'
 
 /**
  * A bundle of five leaves with one line struck across its edge, 200 mm from the numbered end on the first leaf and 40 mm
@@ -27,7 +27,7 @@ const marks = lost.map(({ along, across }, i) => ({
   across: 90 - 5 * i - across,
 }))
 
-describe('lines struck across the bundle', () => {
+describe('register lines across the bundle', () => {
   it('[R8] a leaf that lost 12 mm at its numbered end has drift −12, whatever the slant of the line', () => {
     const drifts = driftsFromMarks(flitch, marks, { along: 40, across: -20 })!
     expect([...drifts.values()]).toEqual(lost.map(({ along, across }) => point(-across + 0, -along + 0)))
