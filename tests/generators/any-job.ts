@@ -8,7 +8,7 @@ import type { Point } from '../../src/core/geometry/point'
 import type { Flitch } from '../../src/core/leaves/flitch'
 import type { Defect, DefectKind, Leaf } from '../../src/core/leaves/leaf'
 import type { Border } from '../../src/core/patterns/border'
-import type { Recipe } from '../../src/core/patterns/recipe'
+import { isRunning, type Recipe } from '../../src/core/patterns/recipe'
 import type { Shop } from '../../src/core/shop'
 
 /** Sound jobs of every kind, for the laws that hold for all of them. */
@@ -96,6 +96,8 @@ const anyFlitch = (id: string): fc.Arbitrary<Flitch> =>
       name: text,
       species: text,
       cut: fc.constantFrom('flat', 'quarter', 'rift', 'half round', 'rotary', 'sawn'),
+      figure: fc.constantFrom<Flitch['figure']>('straight', 'burl', 'burl', 'crotch'),
+      upEnd: fc.constantFrom('numbered', 'far'),
       thickness: between(0.3, 6),
       lossBetween: between(0, 5),
       leafOneAt: fc.constantFrom('top', 'bottom'),
@@ -218,6 +220,7 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
     firstSeam: between(-360, 360),
     centre: fc.oneof(fc.constant({ x: 0, y: 0 }), fc.record({ x: between(-300, 300), y: between(-300, 300) })),
     laying: fc.constantFrom('by spine' as const, 'clockwise' as const, 'anticlockwise' as const),
+    order: fc.constantFrom('in a circle' as const, 'both ways' as const),
     numberedEnds,
     cutFull: between(0, 2),
   }),
@@ -310,6 +313,7 @@ const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Par
     lying: fc.boolean(),
     flitch: fc.constantFrom(...flitches),
     recipe: anyRecipe,
+    windowTurn: between(-360, 360),
     positions: byName(fc.constantFrom('all', 'outer', 'wedges'), point),
     chosen: byName(cell, leafNumber),
     nudges: byName(cell, fc.record({ leaf: leafNumber, by: point })),
@@ -366,3 +370,10 @@ export const anyJob: fc.Arbitrary<Job> = fc
     })
   })
   .chain((job) => anyPairs(job.parts).map((pairs) => ({ ...job, pairs })))
+  .map((job) => ({ ...job, parts: job.parts.map((part) => turnedOnlyInBurl(part, job.flitches)) }))
+
+/** A window is turned on burl alone. */
+function turnedOnlyInBurl(part: Part, flitches: readonly Flitch[]): Part {
+  const isBurl = flitches.some(({ id, figure }) => id === part.flitch && figure === 'burl')
+  return isBurl && !isRunning(part.recipe) ? part : { ...part, windowTurn: 0 }
+}

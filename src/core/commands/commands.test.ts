@@ -9,13 +9,23 @@ import { describe, expect, it } from 'vitest'
 import { anyJob, anyMakeUp, anyRecipe } from '../../../tests/generators/any-job'
 import { point } from '../geometry/point'
 import type { Job } from '../job/job'
+import type { Flitch } from '../leaves/flitch'
 import { readJob } from '../job/read-job'
 import { rectangle, usualFlitch, usualPart, blankLeaf } from '../job/usual'
 import { writeJob } from '../job/write-job'
 import type { Next } from './change-within'
 import { commandSentence } from './command-trouble'
 import { addDefect, changeDefect, copyDefect, removeDefect } from './defect-commands'
-import { changeRecipe, chooseLeaf, clearChosen, setMakeUp, setNudge, setPosition, swapLeaves } from './face-commands'
+import {
+  changeRecipe,
+  chooseLeaf,
+  clearChosen,
+  setMakeUp,
+  setNudge,
+  setPosition,
+  swapLeaves,
+  turnWindow,
+} from './face-commands'
 import * as flitch from './flitch-commands'
 import { changeShop, renameJob, setUnit } from './job-commands'
 import { renumberLeaf, setDrift, setLeafNote, setLeafOutline, setLeafState } from './leaf-commands'
@@ -76,6 +86,12 @@ function someDefect(job: Job, nth: number) {
   return all[nth] ?? { ref: { flitch: 'walnut', leaf: 1 }, id: 'none' }
 }
 
+/** One of the job's leaves, the first ones oftener, or one that is not there. */
+function someLeaf(job: Job, nth: number) {
+  const all = job.flitches.flatMap((f) => f.leaves.map((l) => ({ flitch: f.id, leaf: l.number })))
+  return all[nth] ?? { flitch: 'walnut', leaf: 99 }
+}
+
 type Command = (job: Job) => Next
 
 /** Every command with arguments of which many make no sense. */
@@ -93,6 +109,11 @@ const commands: Record<string, fc.Arbitrary<Command>> = {
     ([id, n]) =>
       (job) =>
         flitch.changeFlitch(job, id, { thickness: n, endMargin: n }),
+  ),
+  'changeFlitch, figure': fc.tuple(flitchId, fc.constantFrom<Flitch['figure']>('straight', 'burl', 'crotch')).map(
+    ([id, figure]) =>
+      (job: Job) =>
+        flitch.changeFlitch(job, id, { figure }),
   ),
   setCommonOutline: fc.tuple(flitchId, ring).map(
     ([id, outline]) =>
@@ -134,10 +155,10 @@ const commands: Record<string, fc.Arbitrary<Command>> = {
       (job) =>
         setLeafNote(job, at, note),
   ),
-  setDrift: fc.tuple(numbers, spot).map(
-    ([at, drift]) =>
+  setDrift: fc.tuple(fc.nat(8), spot).map(
+    ([nth, drift]) =>
       (job) =>
-        setDrift(job, at, drift),
+        setDrift(job, someLeaf(job, nth), drift),
   ),
   renumberLeaf: fc.tuple(numbers, fc.oneof(odd, leaf)).map(
     ([at, to]) =>
@@ -211,6 +232,11 @@ const commands: Record<string, fc.Arbitrary<Command>> = {
       (job) =>
         changeRecipe(job, id, { firstSeam: n, count: n }),
   ),
+  turnWindow: fc.tuple(partId, odd).map(
+    ([id, degrees]) =>
+      (job) =>
+        turnWindow(job, id, degrees),
+  ),
   setPosition: fc.tuple(partId, fc.option(spot)).map(
     ([id, at]) =>
       (job) =>
@@ -243,7 +269,7 @@ const commands: Record<string, fc.Arbitrary<Command>> = {
 const settling = new Set([
   ...['renameJob', 'setUnit', 'changeShop', 'changeFlitch', 'setLeaves', 'setLeafCount', 'setMissing', 'setDrifts'],
   ...['setLeafState', 'setLeafNote', 'setDrift', 'movePart', 'changePart', 'changeRecipe', 'changeRecipe, one field'],
-  ...['setPosition', 'chooseLeaf', 'swapLeaves', 'clearChosen', 'setNudge'],
+  ...['changeFlitch, figure', 'turnWindow', 'setPosition', 'chooseLeaf', 'swapLeaves', 'clearChosen', 'setNudge'],
 ])
 
 describe('every command', () => {

@@ -1,19 +1,22 @@
 import type { Point } from '../geometry/point'
 import type { CellId, PartId, WindowGroup } from '../ids'
+import { figureTrouble } from '../job/check-part'
 import type { Job, Nudge, Part } from '../job/job'
 import type { MakeUp } from '../job/make-up'
+import { partInWords } from '../job/place-words'
 import { usualRecipe } from '../job/usual'
-import type {
-  BoxRecipe,
-  DiamondRecipe,
-  EndMatchRecipe,
-  FourWayRecipe,
-  HerringboneRecipe,
-  ParquetRecipe,
-  PlanksRecipe,
-  RadialRecipe,
-  Recipe,
-  StripRecipe,
+import {
+  isRunning,
+  type BoxRecipe,
+  type DiamondRecipe,
+  type EndMatchRecipe,
+  type FourWayRecipe,
+  type HerringboneRecipe,
+  type ParquetRecipe,
+  type PlanksRecipe,
+  type RadialRecipe,
+  type Recipe,
+  type StripRecipe,
 } from '../patterns/recipe'
 import { ok, refused } from '../result'
 import { changeWithinPart, isSamePoint, patched, withEntry, type Next } from './change-within'
@@ -41,7 +44,17 @@ export const changeRecipe = (job: Job, id: PartId, patch: RecipePatch): Next =>
     const recipe =
       pattern === part.recipe.pattern ? patchedRecipe(part.recipe, patch) : anew(pattern, part.recipe, patch)
     if (recipe === part.recipe) return ok(part)
-    return ok({ ...part, recipe, ...voided(part.recipe, recipe) })
+    const windowTurn = isRunning(recipe) ? 0 : part.windowTurn
+    return ok({ ...part, recipe, windowTurn, ...voided(part.recipe, recipe) })
+  })
+
+/** Turns the window on every leaf, which only burl allows; where it lies on the leaf stays. */
+export const turnWindow = (job: Job, id: PartId, degrees: number): Next =>
+  changeWithinPart(job, id, (part) => {
+    const flitch = job.flitches.find((f) => f.id === part.flitch)
+    const turned = patched(part, { windowTurn: degrees })
+    const wrong = flitch && figureTrouble(turned, flitch, partInWords(job.parts.indexOf(part), part.name))
+    return wrong ? refused(wrong) : ok(turned)
   })
 
 /** A field that the pattern does not have is left out: a recipe holds only what it means. */
@@ -67,7 +80,6 @@ const anew = (pattern: Recipe['pattern'], before: Recipe, patch: RecipePatch): R
 function voided(before: Recipe, after: Recipe): Partial<Part> {
   if (before.pattern !== after.pattern) return { positions: {}, chosen: {}, nudges: {}, madeUp: {} }
   if (before.pattern === 'strips' && after.pattern === 'strips') {
-    const isRunning = ({ arrangement }: StripRecipe) => arrangement === 'running'
     // running cells are counted from the starting edge, the others from the centre
     const isNamedAnew = isRunning(before) !== isRunning(after) || (isRunning(after) && before.startAt !== after.startAt)
     return isNamedAnew ? { chosen: {}, nudges: {} } : {}

@@ -2,7 +2,7 @@ import { add, subtract, type Point } from '../geometry/point'
 import type { FlitchId } from '../ids'
 import { checkJob } from '../job/check-job'
 import { checkRing } from '../job/check-ring'
-import type { Job } from '../job/job'
+import type { Job, Part } from '../job/job'
 import { MOST_LEAVES } from '../job/limits'
 import { flitchInWords } from '../job/place-words'
 import { blankLeaf } from '../job/usual'
@@ -27,8 +27,17 @@ export function removeFlitch(job: Job, id: FlitchId): Next {
 /** What is said of a flitch as a whole. */
 export type FlitchPatch = Partial<Omit<Flitch, 'id' | 'leaves' | 'missing' | 'outline'>>
 
-export const changeFlitch = (job: Job, id: FlitchId, patch: FlitchPatch): Next =>
-  changeWithinFlitch(job, id, (flitch) => ok(patched(flitch, patch)))
+/** Figure that has a grain line lays the windows of its parts straight again. */
+export function changeFlitch(job: Job, id: FlitchId, patch: FlitchPatch): Next {
+  const next = changeWithinFlitch(job, id, (flitch) => ok(patched(flitch, patch)))
+  if (!next.ok || patch.figure === undefined || patch.figure === 'burl') return next
+  const isTurned = (part: Part) => part.flitch === id && part.windowTurn !== 0
+  if (!next.value.parts.some(isTurned)) return next
+  return ok({
+    ...next.value,
+    parts: next.value.parts.map((part) => (isTurned(part) ? { ...part, windowTurn: 0 } : part)),
+  })
+}
 
 /** Sets the common outline: that of every leaf that has none of its own. */
 export const setCommonOutline = (job: Job, id: FlitchId, outline: Flitch['outline']): Next =>

@@ -1,6 +1,6 @@
 import type { PartId } from '../ids'
 import { countTrouble, idTrouble } from '../job/check-job'
-import { partTrouble } from '../job/check-part'
+import { figureTrouble, partTrouble } from '../job/check-part'
 import { fittedPart } from '../job/fitted-part'
 import type { Job, Part } from '../job/job'
 import { inPlace, partInWords } from '../job/place-words'
@@ -12,14 +12,17 @@ import { changeWithinPart, patched, type Next } from './change-within'
 /** Puts a part behind the others. */
 export function addPart(job: Job, part: Part): Next {
   const owner = partInWords(job.parts.length, part.name)
-  if (!job.flitches.some(({ id }) => id === part.flitch)) return refused(noSuchFlitch(owner, part.flitch))
+  const flitch = job.flitches.find(({ id }) => id === part.flitch)
+  if (!flitch) return refused(noSuchFlitch(owner, part.flitch))
   const next = { ...job, parts: [...job.parts, part] }
-  const wrong = partTrouble(part, owner) ?? countTrouble(next) ?? idTrouble(next)
+  const wrong = partTrouble(part, owner) ?? figureTrouble(part, flitch, owner) ?? countTrouble(next) ?? idTrouble(next)
   return wrong ? refused(wrong) : ok(next)
 }
 
 /** What is said of a part apart from its face. */
-export type PartPatch = Partial<Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp' | 'asCut'>>
+export type PartPatch = Partial<
+  Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp' | 'windowTurn' | 'asCut'>
+>
 
 /**
  * Positions survive a change of size and outline; the size is made to go with the outline. Another way of jointing
@@ -75,7 +78,8 @@ function facedAnew(part: Part, flitch: Flitch): Part {
   const { firstLeaf } = part.recipe
   const isThere = flitch.leaves.some(({ number }) => number === firstLeaf)
   const recipe = { ...part.recipe, firstLeaf: isThere ? firstLeaf : firstLeafOf(flitch) }
-  return { ...part, recipe, positions: {}, chosen: {}, nudges: {}, madeUp: {} }
+  const windowTurn = flitch.figure === 'burl' ? part.windowTurn : 0
+  return { ...part, recipe, windowTurn, positions: {}, chosen: {}, nudges: {}, madeUp: {} }
 }
 
 const noSuchFlitch = (owner: string, flitch: string) =>

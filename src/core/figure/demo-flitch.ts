@@ -41,6 +41,8 @@ export function demoFlitch(): Flitch {
     name: 'Walnut, 24 leaves',
     species: 'walnut (Juglans nigra)',
     cut: 'flat',
+    figure: 'straight',
+    upEnd: 'numbered',
     thickness: DEMO_LOG.thickness,
     lossBetween: 0,
     leafOneAt: 'top',

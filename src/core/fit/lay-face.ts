@@ -1,7 +1,7 @@
 import { boxAround, boxCentre } from '../geometry/box'
 import { add, point, type Point } from '../geometry/point'
-import type { Region, Ring } from '../geometry/polygon'
-import type { Transform } from '../geometry/transform'
+import { transformRegion, type Region, type Ring } from '../geometry/polygon'
+import { rotation, type Transform } from '../geometry/transform'
 import { patternSizes, threeSizes, type ThreeSizes } from '../faces/face'
 import { cutCells, roughWindow, taggedSheet, type Cell } from '../faces/cells'
 import type { Part } from '../job/job'
@@ -13,6 +13,7 @@ import type { Leaf } from '../leaves/leaf'
 import { rawWoodFor, usableArea, woodFor } from '../leaves/usable'
 import type { Plan } from '../patterns/pattern'
 import { planRecipe } from '../patterns/plan-recipe'
+import { turnedPlan } from '../patterns/turned-plan'
 import type { MadeUpLeaf } from '../scarf/made-up-leaf'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
@@ -29,7 +30,7 @@ import {
   type Play,
 } from './play'
 import { WINDOW } from '../faces/window-group'
-import { resolveRecipe, type Resolved } from './resolve-recipe'
+import { resolveRecipe, type Resolved, type RunLeaves } from './resolve-recipe'
 
 /** A cell with its leaf, and where the leaf comes to lie. */
 export interface Piece {
@@ -79,7 +80,7 @@ export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers
     part,
     patternSizes(part),
     sizes.sheet,
-    wood.run(),
+    turnedRun(wood.run(), part.windowTurn),
     (count) =>
       playFor(
         pieceSeeds(part, flitch, planFor(part, flitch, { count, bands: null, position: null, bare: 0 }), wood),
@@ -106,7 +107,17 @@ export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers
 }
 
 const planFor = (part: Part, flitch: Flitch, { count, bands }: Resolved): Plan =>
-  planRecipe(part.recipe, patternSizes(part), count, { numberFacesNext: numberFacesNext(flitch) }, bands)
+  turnedPlan(
+    planRecipe(part.recipe, patternSizes(part), count, { numberFacesNext: numberFacesNext(flitch) }, bands),
+    part.windowTurn,
+  )
+
+/** The leaves as a turned window meets them: how long and wide they are is then measured along its own sides. */
+function turnedRun(leaves: RunLeaves, degrees: number): RunLeaves {
+  if (degrees === 0) return leaves
+  const back = rotation<'leaf'>((-degrees * Math.PI) / 180)
+  return leaves.map(({ usable, shift }) => ({ usable: transformRegion(back, usable), shift }))
+}
 
 /** The sound wood of the leaves of a flitch that is left for one part; for a piece that has been cut, that piece alone. */
 function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers) {

@@ -3,7 +3,7 @@ import { checkEach } from './check-each'
 import { checkFlitch } from './check-flitch'
 import { repeated } from './check-number'
 import { pairsTrouble } from './check-pairs'
-import { partTrouble, shopTrouble } from './check-part'
+import { figureTrouble, partTrouble, shopTrouble } from './check-part'
 import type { Job } from './job'
 import { textTrouble } from './check-text'
 import { LONGEST_NAME, MOST_FLITCHES, MOST_LEAVES, MOST_PARTS } from './limits'
@@ -51,11 +51,12 @@ export function idTrouble({ flitches, parts }: Job): MeaningTrouble | null {
 }
 
 function partsTrouble({ flitches, parts }: Job): MeaningTrouble | null {
-  const ids = new Set(flitches.map(({ id }) => id))
+  const byId = new Map(flitches.map((flitch) => [flitch.id, flitch]))
   for (const [i, part] of parts.entries()) {
     const owner = partInWords(i, part.name)
-    const wrong: MeaningTrouble | null = ids.has(part.flitch)
-      ? partTrouble(part, owner)
+    const flitch = byId.get(part.flitch)
+    const wrong: MeaningTrouble | null = flitch
+      ? (partTrouble(part, owner) ?? figureTrouble(part, flitch, owner))
       : { trouble: 'no such flitch', place: inPlace([owner], ['flitch']), flitch: part.flitch }
     if (wrong) return wrong
   }

@@ -1,8 +1,9 @@
 import type { Edges } from '../geometry/box'
 import { panelRing } from '../geometry/panel-outline'
+import type { Flitch } from '../leaves/flitch'
 import { stripsInColumn } from '../patterns/herringbone'
 import { parquetPieces } from '../patterns/parquet'
-import type { PlanksRecipe, Recipe, StripRecipe } from '../patterns/recipe'
+import { isRunning, type PlanksRecipe, type Recipe, type StripRecipe } from '../patterns/recipe'
 import type { Shop } from '../shop'
 import { borderTrouble } from './check-border'
 import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
@@ -14,13 +15,13 @@ import { LIMITS, LONGEST_NAME, MOST_PIECES, MOST_PLANKS, type Limits } from './l
 import { inPlace } from './place-words'
 import type { MeaningTrouble } from './trouble'
 
-const { width, length, allowance, laterAllowance } = LIMITS
+const { width, length, allowance, laterAllowance, windowTurn } = LIMITS
 
 /** The first thing about a part that can't be so, or null. Whether its leaves are there is for the checks of the face. */
 export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
   return (
     textTrouble(part.name, LONGEST_NAME, inPlace([owner], ['name'])) ??
-    fieldsTrouble(part, { width, length, allowance, laterAllowance }, [owner]) ??
+    fieldsTrouble(part, { width, length, allowance, laterAllowance, windowTurn }, [owner]) ??
     fieldsTrouble(part.core, allEdges(LIMITS.core), [owner], ['core']) ??
     fieldsTrouble(part.overhang, allEdges(LIMITS.overhang), [owner], ['overhang']) ??
     outlineTrouble(part, owner) ??
@@ -171,6 +172,14 @@ function asCutTrouble({ asCut }: Part, owner: string): MeaningTrouble | null {
     if (wrong) return wrong
   }
   return null
+}
+
+/** As `partTrouble`, for what a part asks of the figure of its flitch: only burl has no grain that a window must lie along. */
+export function figureTrouble({ windowTurn, recipe }: Part, { figure }: Flitch, owner: string): MeaningTrouble | null {
+  if (windowTurn === 0) return null
+  const turned = { trouble: 'window not turned', place: inPlace([owner], ['windowTurn']), degrees: windowTurn } as const
+  if (figure !== 'burl') return { ...turned, why: 'grain' }
+  return isRunning(recipe) ? { ...turned, why: 'running' } : null
 }
 
 /** As `partTrouble`, for the shop's own figures. */

@@ -70,6 +70,8 @@ export const flitchShape = v.strictObject({
   name: v.optional(aName),
   species: v.optional(aName),
   cut: v.optional(oneOf(['flat', 'quarter', 'rift', 'half round', 'rotary', 'sawn'])),
+  figure: v.optional(oneOf(['straight', 'burl', 'crotch'])),
+  upEnd: v.optional(oneOf(['numbered', 'far'])),
   thickness: v.optional(aNumber),
   lossBetween: v.optional(aNumber),
   leafOneAt: v.optional(oneOf(['top', 'bottom'])),

@@ -46,6 +46,8 @@ export interface Part {
   readonly lying: boolean
   readonly flitch: FlitchId
   readonly recipe: Recipe
+  /** Burl: how the window is turned on every leaf, degrees clockwise as seen from the numbered side; 0 for other figure. */
+  readonly windowTurn: number
   /** Where the window has been put on the leaf; a group that is missing lies where there is most play. */
   readonly positions: Readonly<Record<WindowGroup, Point<'leaf'>>>
   /** Leaves chosen by hand for single cells, instead of the next in the run. */

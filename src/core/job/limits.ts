@@ -64,6 +64,7 @@ export const LIMITS = {
   cutFull: { least: 0, most: 2, unit: 'degrees' },
   measured: size(LARGEST),
   firstSeam: { least: -360, most: 360, unit: 'degrees' },
+  windowTurn: { least: -360, most: 360, unit: 'degrees' },
   angle: { least: 1, most: 89, unit: 'degrees' },
   rows: whole(2, 8),
   // steeper a strip would run along its column, flatter it would lie across it

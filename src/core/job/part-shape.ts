@@ -79,6 +79,7 @@ const radialShape = v.strictObject({
   firstSeam: v.optional(aNumber),
   centre: v.optional(aPoint<'panel'>()),
   laying: v.optional(oneOf(['by spine', 'clockwise', 'anticlockwise'])),
+  order: v.optional(oneOf(['in a circle', 'both ways'])),
   numberedEnds,
   cutFull: v.optional(aNumber),
 })
@@ -241,6 +242,7 @@ export const partShape = v.strictObject({
   lying: v.optional(v.boolean('true or false')),
   flitch: v.optional(anId),
   recipe: v.optional(recipeShape),
+  windowTurn: v.optional(aNumber),
   positions: v.optional(byName(aPoint<'leaf'>()), {}),
   chosen: v.optional(byName(aWholeNumber), {}),
   nudges: v.optional(byName(v.strictObject({ leaf: aWholeNumber, by: aPoint<'leaf'>() })), {}),

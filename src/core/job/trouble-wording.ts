@@ -70,6 +70,10 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
       return `${trouble.place}: “${trouble.value}” goes with “${trouble.needs}” alone.`
     case 'bad pair':
       return `${trouble.place} ${PAIR_WORDS[trouble.why](trouble.part)}.`
+    case 'window not turned':
+      return trouble.why === 'grain'
+        ? `${trouble.place} is ${tidy(trouble.degrees)}°; a window is turned on burl alone, which has no grain line. Any other figure takes 0°.`
+        : `${trouble.place} is ${tidy(trouble.degrees)}°; a running match takes 0° alone, for it takes each leaf as wide as it goes along the grain.`
     case 'first leaf drifts':
       return `${trouble.place} must be 0: drift is measured from leaf ${trouble.leaf}, the first of its flitch.`
   }

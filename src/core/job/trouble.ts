@@ -39,6 +39,13 @@ export type MeaningTrouble =
       readonly part: string
       readonly why: 'not there' | 'itself' | 'first twice' | 'second twice' | 'in a circle'
     }
+  | {
+      readonly trouble: 'window not turned'
+      readonly place: string
+      readonly degrees: number
+      /** The figure has a grain line, or a running match takes the leaves as wide as they go along it. */
+      readonly why: 'grain' | 'running'
+    }
   | { readonly trouble: 'first leaf drifts'; readonly place: string; readonly leaf: number }
 
 /** Why a text could not be read as a job. */

@@ -5,12 +5,18 @@ import type { Leaf } from './leaf'
 /** How the leaves were taken from the log. */
 export type Cut = 'flat' | 'quarter' | 'rift' | 'half round' | 'rotary' | 'sawn'
 
+/** What the figure asks of laying: grain that runs along the leaf, no grain line at all, or a feather that has an up end. */
+export type FigureKind = 'straight' | 'burl' | 'crotch'
+
 /** All leaves of one log section in cutting order. */
 export interface Flitch {
   readonly id: FlitchId
   readonly name: string
   readonly species: string
   readonly cut: Cut
+  readonly figure: FigureKind
+  /** Crotch: the end of the leaf that is up on a face, where the feather opens. */
+  readonly upEnd: 'numbered' | 'far'
   /** Thickness of a leaf. */
   readonly thickness: number
   /** What is lost between two leaves: 0 off the knife, kerf and planing off the saw. */

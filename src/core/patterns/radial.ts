@@ -12,6 +12,7 @@ export const USUAL_RADIAL: RadialRecipe = {
   centre: { x: 0, y: 0 },
   spine: 'right',
   laying: 'by spine',
+  order: 'in a circle',
   numberedEnds: 'inside',
   // common practice: 0.05 to 0.1 a wedge
   cutFull: 0.05,
@@ -30,7 +31,8 @@ export function planRadial(recipe: RadialRecipe, _sizes: Sizes, count: number, b
   const overs = wedgeTurns(recipe, count)
   const laying = layingRound(recipe, overs, bundle)
   // anticlockwise the run starts at the second wedge, so that the first pair is the same one
-  const rankOf = (i: number) => (laying === 'clockwise' ? i : (count + 1 - i) % count)
+  const along = (i: number) => (laying === 'clockwise' ? i : (count + 1 - i) % count)
+  const rankOf = (i: number) => (recipe.order === 'in a circle' ? along(i) : rankBothWays(along(i), count))
   return {
     cells: overs.map((over, i) => {
       const from = start + i * angle
@@ -51,6 +53,13 @@ export function planRadial(recipe: RadialRecipe, _sizes: Sizes, count: number, b
     columns: null,
   }
 }
+
+/**
+ * Which leaf of the run lies in wedge i when it is laid from the first leaf both ways, 1 2 4 6 … 5 3: no neighbours are
+ * then more than two leaves apart, where a circle puts the last leaf beside the first. The order is common practice.
+ */
+const rankBothWays = (i: number, count: number): number =>
+  i === 0 ? 0 : i <= Math.floor(count / 2) ? 2 * i - 1 : 2 * (count - i)
 
 /** The seams along which the two halves are trued and joined. */
 const jointOf = (seam: number, count: number): Joint =>

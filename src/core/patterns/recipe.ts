@@ -49,6 +49,9 @@ export interface StripRecipe {
   readonly sideUp: 'numbered' | 'other'
 }
 
+/** Leaves as wide as they go, from one edge on. */
+export const isRunning = (recipe: Recipe): boolean => recipe.pattern === 'strips' && recipe.arrangement === 'running'
+
 /** Rows of leaves booked side to side and end to end about the centre of the face; four, or two rows of more. */
 export interface FourWayRecipe {
   readonly pattern: 'four-way'
@@ -73,6 +76,8 @@ export interface RadialRecipe {
   readonly centre: Point<'panel'>
   readonly spine: Spine
   readonly laying: 'by spine' | 'clockwise' | 'anticlockwise'
+  /** 1 2 3 4 … round to the first again; or 1 2 4 6 … 5 3, from the first leaf both ways. */
+  readonly order: 'in a circle' | 'both ways'
   readonly numberedEnds: 'inside' | 'outside'
   /** By how much each wedge is cut wider than its share of the round, degrees. */
   readonly cutFull: number

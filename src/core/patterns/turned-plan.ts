@@ -1,0 +1,17 @@
+import { compose, rotation } from '../geometry/transform'
+import type { Plan } from './pattern'
+
+/**
+ * The same cells with every window turned on its leaf, by `degrees` clockwise as seen from the numbered side. As all
+ * turn alike, neighbours mirror, repeat or break as before; only how the axes of a leaf lie can no longer be told.
+ */
+export function turnedPlan(plan: Plan, degrees: number): Plan {
+  if (degrees === 0) return plan
+  const back = rotation<'window'>((-degrees * Math.PI) / 180)
+  const cells = plan.cells.map((cell) => ({
+    ...cell,
+    lay: compose(cell.lay, back),
+    turn: { turnedOver: cell.turn.turnedOver, spun: null },
+  }))
+  return { ...plan, cells }
+}
