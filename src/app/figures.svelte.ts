@@ -6,11 +6,22 @@ import type { StoredPicture } from '../core/leaves/leaf'
 import type { PhotoShelf } from '../store/photo-shelf'
 import { createFigureDoor, THUMBNAIL_SCALE, type FigureDoor } from '../workers/figure-door'
 
-/** A picture of one leaf in its own frame: where its top left corner lies, and how fine it is. */
-export interface LeafFigure {
+/** A picture of one side of a leaf in the leaf's frame: where its top left corner lies, and how fine it is. */
+interface SideFigure {
   readonly bitmap: ImageBitmap
   readonly pxPerMm: number
   readonly origin: Point<'leaf'>
+}
+
+/** The picture of a leaf's numbered side, and that of its other side where there is one. */
+export interface LeafFigure extends SideFigure {
+  readonly other?: SideFigure
+}
+
+/** A side of a leaf that a face shows. */
+export interface ShownSide {
+  readonly leaf: number
+  readonly turnedOver: boolean
 }
 
 /** Pixels a millimetre of a sharp picture: a door fills a large screen with it. */
@@ -39,7 +50,7 @@ export class Figures {
 
   /** What is known of the figure of a flitch's leaves, by leaf: photographs, else what is painted; null for none. */
   of(flitch: Flitch): ReadonlyMap<number, LeafFigure> | null {
-    const found = new Map<number, LeafFigure>(flitch.id === DEMO_FLITCH ? this.pictures : [])
+    const found = new Map<number, LeafFigure>(flitch.id === DEMO_FLITCH ? this.#painted : [])
     for (const { number, picture } of flitch.leaves) {
       const photo = picture ? this.#photos.get(picture.hash) : undefined
       // the place of a picture on its leaf may have been changed since it was read
@@ -48,7 +59,19 @@ export class Figures {
     return found.size > 0 ? found : null
   }
 
-  pictures = $state.raw<ReadonlyMap<number, LeafFigure>>(new Map())
+  /**
+   * By the cut of the knife that laid it bare: cut n is the numbered side of leaf n and the other side of leaf n − 1, in one
+   * frame. So two faces of one cut are one picture, and meet at their seam.
+   */
+  #cuts = $state.raw<ReadonlyMap<number, SideFigure>>(new Map())
+  readonly #painted = $derived.by(() => {
+    const leaves = [...this.#cuts].filter(([cut]) => cut <= this.#last)
+    return leaves.map(([leaf, figure]): [number, LeafFigure] => {
+      const other = this.#cuts.get(leaf + 1)
+      return [leaf, other ? { ...figure, other } : figure]
+    })
+  })
+  #last = 0
   #door: FigureDoor | null = null
   #frame: Box<'leaf'> | null = null
   readonly #sharp = new Set<number>()
@@ -58,6 +81,7 @@ export class Figures {
     if (this.#door) return
     const door = createFigureDoor()
     this.#door = door
+    this.#last = Math.max(...leaves)
     try {
       const frame = await door.frame
       this.#frame = frame
@@ -69,23 +93,31 @@ export class Figures {
     }
   }
 
-  /** Paints these leaves sharp, those that are not yet. */
-  async sharpen(leaves: readonly number[]): Promise<void> {
+  /** Paints these sides sharp, those that are not yet; then the numbered sides of their leaves, which are cut from. */
+  async sharpen(sides: readonly ShownSide[]): Promise<void> {
     const door = this.#door
     const frame = this.#frame
     if (!door || !frame) return
-    for (const leaf of leaves.filter((number) => !this.#sharp.has(number))) {
-      this.#sharp.add(leaf)
-      const bitmap = await door.sharp(leaf, { pxPerMm: SHARP_SCALE, box: null })
-      if (bitmap) this.#show(leaf, bitmap, SHARP_SCALE, frame)
-      else this.#sharp.delete(leaf)
+    const wanted = [
+      ...sides.map(({ leaf, turnedOver }) => leaf + (turnedOver ? 1 : 0)),
+      ...sides.map(({ leaf }) => leaf),
+    ]
+    for (const cut of wanted) {
+      if (this.#sharp.has(cut)) continue
+      this.#sharp.add(cut)
+      const picture = { pxPerMm: SHARP_SCALE, box: null }
+      const bitmap = await (cut > this.#last
+        ? door.sharp(cut - 1, { ...picture, face: 'other' })
+        : door.sharp(cut, picture))
+      if (bitmap) this.#show(cut, bitmap, SHARP_SCALE, frame)
+      else this.#sharp.delete(cut)
     }
   }
 
-  #show(leaf: number, bitmap: ImageBitmap, pxPerMm: number, { min }: Box<'leaf'>): void {
-    const known = this.pictures.get(leaf)
+  #show(cut: number, bitmap: ImageBitmap, pxPerMm: number, { min }: Box<'leaf'>): void {
+    const known = this.#cuts.get(cut)
     if (known && known.pxPerMm > pxPerMm) return
-    this.pictures = new Map(this.pictures).set(leaf, { bitmap, pxPerMm, origin: min })
+    this.#cuts = new Map(this.#cuts).set(cut, { bitmap, pxPerMm, origin: min })
   }
 }
 

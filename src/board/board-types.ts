@@ -13,14 +13,18 @@ import type { LengthUnit } from '../core/units/unit'
  * Lengths are mm in the space of their type; what belongs to the screen is px.
  */
 
-/** The picture of a leaf in its own frame. */
-export interface LeafPicture {
+/** The picture of one side of a leaf, in the leaf's frame. */
+export interface SidePicture {
   readonly bitmap: ImageBitmap | HTMLCanvasElement | OffscreenCanvas
   readonly pxPerMm: number
   /** Where the top left corner of the picture lies on the leaf. */
   readonly origin: Point<'leaf'>
-  /** The face that shows when the leaf is turned over, in the same frame and size; the numbered face if left out. */
-  readonly other?: ImageBitmap | HTMLCanvasElement | OffscreenCanvas
+}
+
+/** The picture of a leaf: its numbered side. */
+export interface LeafPicture extends SidePicture {
+  /** The side that shows when the leaf is turned over; if left out, the numbered side is seen through the leaf. */
+  readonly other?: SidePicture
 }
 
 /** Pictures by leaf number; a leaf that has none is drawn with lines of grain. */

@@ -1,7 +1,7 @@
 /**
- * How long a frame takes while the window is dragged over a face of 24 cells, in a headless browser: without pictures,
- * with pictures, through the whole spine (decisions, derivation, scene, drawing), and beside the same pictures on a bare
- * canvas. Goal: 33 ms at the 95th percentile.
+ * How long a frame takes while the window is dragged over a face of 24 and of 64 cells, in a headless browser: without
+ * pictures, with pictures of both sides of the leaves, through the whole spine (decisions, derivation, scene, drawing), and
+ * as a ratio to the same pictures on a bare canvas. Goal: 33 ms at the 95th percentile.
  *
  *   node tests/bench/board-frames.mjs [--frames 120]
  */
@@ -36,10 +36,16 @@ const KINDS = [
 
 const cases = [
   { name: 'face, 24 cells, grain lines', query: 'board=face&part=wide', size: [1280, 800], ratio: 1 },
-  { name: 'face, 24 cells, pictures', query: 'board=face&part=wide&pictures=1', size: [1280, 800], ratio: 1 },
+  { name: 'face, 24 cells, pictures', query: 'board=face&part=wide&pictures=both', size: [1280, 800], ratio: 1 },
+  {
+    name: 'face, 64 cells, pictures',
+    query: 'board=face&part=wide&cells=64&pictures=both',
+    size: [1280, 800],
+    ratio: 1,
+  },
   {
     name: 'face, 24 cells, pictures, sharp screen',
-    query: 'board=face&part=wide&pictures=1',
+    query: 'board=face&part=wide&pictures=both',
     size: [1280, 800],
     ratio: 2,
   },
@@ -52,10 +58,14 @@ try {
     const page = await browser.newPage({ viewport: { width: size[0], height: size[1] }, deviceScaleFactor: ratio })
     await page.goto(`${address}board.html?${query}`)
     await page.waitForFunction(() => globalThis.ready === true, null, { timeout: 120_000 })
+    const measured = {}
     for (const [what, words] of KINDS) {
       const times = await page.evaluate(([kind, count]) => globalThis.measure(kind, count), [what, frames])
-      if (times) console.log(line(`${name}: ${words}`, times))
+      if (!times) continue
+      measured[what] = [at(times, 0.5), at(times, 0.95)]
+      console.log(line(`${name}: ${words}`, measured[what]))
     }
+    if (measured.bare) console.log(ratioLine(`${name}: whole drag to bare canvas`, measured.drag, measured.bare))
     await page.close()
   }
 } finally {
@@ -63,8 +73,15 @@ try {
   await server.close()
 }
 
-function line(name, times) {
+function at(times, share) {
   const sorted = [...times].sort((a, b) => a - b)
-  const at = (share) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))].toFixed(1)
-  return `${name.padEnd(72)} p50 ${at(0.5).padStart(6)} ms   p95 ${at(0.95).padStart(6)} ms`
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]
+}
+
+function line(name, [half, most]) {
+  return `${name.padEnd(72)} p50 ${half.toFixed(1).padStart(6)} ms   p95 ${most.toFixed(1).padStart(6)} ms`
+}
+
+function ratioLine(name, [half, most], [bareHalf, bareMost]) {
+  return `${name.padEnd(72)} p50 ${(half / bareHalf).toFixed(2).padStart(6)} x    p95 ${(most / bareMost).toFixed(2).padStart(6)} x`
 }

@@ -26,9 +26,10 @@ export function drawWood(ctx: CanvasRenderingContext2D, drawing: WoodDrawing): v
 /** Px a mm of a map without stretch. */
 export const scaleOf = ({ a, b }: Transform<'leaf', 'screen'>): number => Math.hypot(a, b)
 
-function drawPicture(ctx: CanvasRenderingContext2D, picture: LeafPicture, drawing: WoodDrawing): void {
+function drawPicture(ctx: CanvasRenderingContext2D, leaf: LeafPicture, drawing: WoodDrawing): void {
   const { toScreen, seen, turnedOver } = drawing
-  const bitmap = (turnedOver ? picture.other : undefined) ?? picture.bitmap
+  const picture = (turnedOver ? leaf.other : undefined) ?? leaf
+  const { bitmap } = picture
   if (bitmap.width === 0 || bitmap.height === 0) return
   const level = pictureLevel(bitmap, (scaleOf(toScreen) * pixelRatio()) / picture.pxPerMm)
   const [perMmX, perMmY] = [

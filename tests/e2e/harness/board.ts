@@ -65,6 +65,7 @@ function harnessJob(): Job {
   const { DEMO_WIDTH = String(count * 62) } = Object.fromEntries(asked)
   return {
     ...job,
+    flitches: job.flitches.map((flitch) => withLeaves(flitch, count)),
     unit: asked.get('unit') === 'in' ? 'in' : 'mm',
     parts: [
       ...job.parts,
@@ -79,22 +80,45 @@ function harnessJob(): Job {
   }
 }
 
+/** The flitch gone on with from its beginning until it has so many leaves. */
+const withLeaves = (flitch: Flitch, count: number): Flitch => ({
+  ...flitch,
+  leaves: Array.from({ length: Math.max(count, flitch.leaves.length) }, (_, i) =>
+    i < flitch.leaves.length
+      ? flitch.leaves[i]!
+      : { ...flitch.leaves[i % flitch.leaves.length]!, number: i + 1, defects: [] },
+  ),
+})
+
 const log = makeLog(DEMO_LOG)
 const frame = leafFrame(log)
 const pictures = new Map<number, LeafPicture>()
 
+/** Of the numbered sides; `pictures=both`: of the other sides too, which are the next leaf's numbered ones. */
 function paintPictures(part: DerivedPart, others: readonly number[]): void {
-  const pxPerMm = Number(asked.get('px') ?? 1)
   const leaves = new Set([...part.pieces.flatMap(({ leaf }) => (leaf ? [leaf.number] : [])), ...others])
-  for (const leaf of leaves) {
-    if (pictures.has(leaf)) continue
-    const { width, height, rgba } = leafPixels(log, leaf, { pxPerMm, box: frame })
-    const canvas = document.createElement('canvas')
-    canvas.width = width
-    canvas.height = height
-    canvas.getContext('2d')!.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, 0)
-    pictures.set(leaf, { bitmap: canvas, pxPerMm, origin: frame.min })
-  }
+  for (const leaf of leaves)
+    if (asked.get('pictures') === 'both')
+      pictures.set(leaf, { ...painted(cutOf(leaf)), other: painted(cutOf(leaf) + 1) })
+    else pictures.set(leaf, painted(cutOf(leaf)))
+}
+
+const cutOf = (leaf: number): number => ((leaf - 1) % DEMO_LOG.leaves) + 1
+
+const cuts = new Map<number, LeafPicture>()
+
+function painted(leaf: number): LeafPicture {
+  const known = cuts.get(leaf)
+  if (known) return known
+  const pxPerMm = Number(asked.get('px') ?? 1)
+  const { width, height, rgba } = leafPixels(log, leaf, { pxPerMm, box: frame })
+  const canvas = document.createElement('canvas')
+  canvas.width = width
+  canvas.height = height
+  canvas.getContext('2d')!.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, 0)
+  const picture = { bitmap: canvas, pxPerMm, origin: frame.min }
+  cuts.set(leaf, picture)
+  return picture
 }
 
 const answers = memory()
@@ -273,12 +297,15 @@ function bareFace(): (i: number) => void {
     (canvas.height - 160) / boxHeight(part.sizes.sheet),
   )
   const small = new Map<number, HTMLCanvasElement>()
-  for (const [leaf, { bitmap, pxPerMm }] of pictures) {
+  for (const { leaf, cell } of part.pieces) {
+    const picture = leaf && pictures.get(leaf.number)
+    if (!picture) continue
+    const { bitmap, pxPerMm } = (cell.turn.turnedOver ? picture.other : undefined) ?? picture
     const copy = document.createElement('canvas')
     copy.width = (bitmap.width / pxPerMm) * scale
     copy.height = (bitmap.height / pxPerMm) * scale
     copy.getContext('2d')!.drawImage(bitmap, 0, 0, copy.width, copy.height)
-    small.set(leaf, copy)
+    small.set(leaf.number, copy)
   }
   return (step) => {
     const by = swing(step)
