@@ -3,7 +3,7 @@
  * pictures, with pictures of both sides of the leaves, through the whole spine (decisions, derivation, scene, drawing), and
  * as a ratio to the same pictures on a bare canvas. Goal: 33 ms at the 95th percentile.
  *
- *   node tests/bench/board-frames.mjs [--frames 120]
+ *   node tests/bench/board-frames.mjs [--frames 120] [--only "64 cells"]
  */
 import { fileURLToPath } from 'node:url'
 import { createServer } from 'vite'
@@ -11,6 +11,7 @@ import { chromium } from '@playwright/test'
 import { findBrowser, thisMachine } from '../tools/find-tool.mjs'
 
 const frames = Number(process.argv[process.argv.indexOf('--frames') + 1]) || 120
+const only = process.argv.includes('--only') ? (process.argv[process.argv.indexOf('--only') + 1] ?? '') : ''
 const root = fileURLToPath(new URL('../e2e/harness/', import.meta.url))
 const project = fileURLToPath(new URL('../../', import.meta.url))
 
@@ -54,7 +55,7 @@ const cases = [
 ]
 
 try {
-  for (const { name, query, size, ratio } of cases) {
+  for (const { name, query, size, ratio } of cases.filter((one) => one.name.includes(only))) {
     const page = await browser.newPage({ viewport: { width: size[0], height: size[1] }, deviceScaleFactor: ratio })
     await page.goto(`${address}board.html?${query}`)
     await page.waitForFunction(() => globalThis.ready === true, null, { timeout: 120_000 })

@@ -19,7 +19,6 @@ import { demoJob } from '../../../src/core/figure/demo-job'
 import { DEMO_LOG } from '../../../src/core/figure/demo-flitch'
 import { leafFrame, makeLog } from '../../../src/core/figure/log/log'
 import { leafPixels } from '../../../src/core/figure/log/leaf-pixels'
-import type { Answers } from '../../../src/core/fit/answers'
 import { WINDOW } from '../../../src/core/faces/window-group'
 import { boxHeight, boxWidth } from '../../../src/core/geometry/box'
 import { add, point, type Point } from '../../../src/core/geometry/point'
@@ -28,26 +27,10 @@ import type { DefectKind, DefectShape } from '../../../src/core/leaves/leaf'
 import type { Job, Part } from '../../../src/core/job/job'
 import { USUAL_FOUR_WAY } from '../../../src/core/patterns/four-way'
 import { USUAL_STRIPS } from '../../../src/core/patterns/strips'
+import { rememberingAnswers } from '../../../src/store/memory'
 
 const asked = new URLSearchParams(location.search)
 const container = document.querySelector<HTMLDivElement>('#board')!
-
-/** Remembers by identity, as the app does. */
-function memory(): Answers {
-  const kept = new Map<string, { about: readonly unknown[]; answer: unknown }[]>()
-  return <T>(kind: string, about: readonly (object | number | string | boolean)[], find: () => T): T => {
-    const list = kept.get(kind) ?? []
-    kept.set(kind, list)
-    const known = list.find(
-      (entry) => entry.about.length === about.length && entry.about.every((x, i) => x === about[i]),
-    )
-    if (known) return known.answer as T
-    const answer = find()
-    list.push({ about, answer })
-    if (list.length > 60) list.shift()
-    return answer
-  }
-}
 
 function harnessJob(): Job {
   const job = demoJob()
@@ -121,7 +104,8 @@ function painted(leaf: number): LeafPicture {
   return picture
 }
 
-const answers = memory()
+// as the app does
+const answers = rememberingAnswers()
 let job = harnessJob()
 const partId = asked.get('part') ?? 'door-1'
 const told: unknown[] = []
