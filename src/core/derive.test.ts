@@ -5,6 +5,7 @@ import { point } from './geometry/point'
 import type { Job, Part } from './job/job'
 import type { Flitch } from './leaves/flitch'
 import { USUAL_STRIPS } from './patterns/strips'
+import { USUAL_ROOM, usualPressing } from './press/usual-pressing'
 import { USUAL_SHOP } from './shop'
 
 const flitch: Flitch = {
@@ -57,12 +58,14 @@ const part: Part = {
   madeUp: {},
   asCut: {},
   border: null,
+  pressing: usualPressing(flitch.species, flitch.thickness),
 }
 
 const jobOf = (over: Partial<Part> = {}): Job => ({
   name: 'Job',
   unit: 'mm',
   shop: USUAL_SHOP,
+  pressRoom: USUAL_ROOM,
   flitches: [flitch],
   pairs: [],
   parts: [{ ...part, ...over }],

@@ -9,6 +9,8 @@ import type { Flitch } from '../../src/core/leaves/flitch'
 import type { Defect, DefectKind, Leaf } from '../../src/core/leaves/leaf'
 import type { Border } from '../../src/core/patterns/border'
 import { isRunning, type Recipe } from '../../src/core/patterns/recipe'
+import { pressingTroubles, roomTroubles } from '../../src/core/press/press-trouble'
+import type { Curve, DataSheet, EdgeWork, Layer, Pressing, PressRoom } from '../../src/core/press/pressing'
 import type { Shop } from '../../src/core/shop'
 
 /** Sound jobs of every kind, for the laws that hold for all of them. */
@@ -281,6 +283,88 @@ const anyOutline: fc.Arbitrary<PanelOutline> = fc.oneof(
   })),
 )
 
+const cut = fc.constantFrom('flat', 'quarter', 'rift', 'half round', 'rotary', 'sawn')
+const wood = {
+  species: text,
+  cut,
+  thickness: between(0.3, 60),
+  grain: fc.oneof(between(-360, 360), fc.constant('no single grain' as const)),
+  moisture: fc.option(between(4, 15)),
+}
+const anyLayer: fc.Arbitrary<Layer> = fc.oneof(
+  fc.record({ kind: fc.constantFrom('veneer' as const, 'solid' as const), ...wood }),
+  fc.record({
+    kind: fc.constant('board' as const),
+    board: fc.constantFrom('birch plywood' as const, 'light plywood' as const),
+    thickness: between(3, 30),
+    grain: between(-360, 360),
+    plies: fc.option(fc.integer({ min: 3, max: 13 })),
+    moisture: fc.option(between(4, 15)),
+  }),
+  fc.record({ kind: fc.constant('glue line' as const), thickness: between(0, 1) }),
+)
+const anyEdge: fc.Arbitrary<EdgeWork> = fc.oneof(
+  fc.constant({ edge: 'bare' as const }),
+  fc.record({
+    edge: fc.constantFrom('lipped before', 'lipped after', 'edge veneer first', 'edge veneer last'),
+    thickness: between(0.2, 20),
+  }) as fc.Arbitrary<EdgeWork>,
+)
+const anyCurve: fc.Arbitrary<Curve> = fc.record({
+  by: fc.constant('rise' as const),
+  rise: between(100, 400),
+  chord: between(500, 900),
+  show: fc.constantFrom('hollow' as const, 'round' as const),
+})
+const anyPressing: fc.Arbitrary<Pressing> = fc
+  .record({
+    layers: fc.array(anyLayer, { minLength: 1, maxLength: 5 }),
+    wantedThickness: fc.option(between(1, 60)),
+    gluedBefore: fc.uniqueArray(fc.nat(3), { maxLength: 2 }),
+    method: fc.constantFrom('bag' as const, 'cauls' as const, 'leaf by leaf' as const),
+    glue: fc.constantFrom('PVA' as const, 'epoxy' as const, 'hide' as const, 'plastic resin, powder' as const),
+    edges: fc.record({ top: anyEdge, right: anyEdge, bottom: anyEdge, left: anyEdge }),
+    curve: fc.option(anyCurve),
+  })
+  .filter((pressing) => pressingTroubles(pressing).length === 0)
+
+const anySheet: fc.Arbitrary<DataSheet> = fc.record({
+  spread: fc.option(between(50, 400)),
+  openMinutes: fc.option(between(1, 90)),
+  pressHours: fc.option(between(1, 30)),
+  leastTemperature: fc.option(between(0, 30)),
+  cureDays: fc.option(between(0, 9)),
+  density: fc.option(between(0.9, 1.5)),
+  ratio: fc.option(fc.tuple(between(1, 10), between(1, 10))),
+  pressure: fc.constant(0.7),
+})
+const climate = fc.record({ temperature: between(-5, 40), humidity: fc.double({ min: 0.1, max: 0.9, noNaN: true }) })
+const size = fc.record({ width: between(300, 3000), length: between(300, 3000) })
+const count = fc.nat(40)
+const anyPressRoom: fc.Arbitrary<PressRoom> = fc
+  .record({
+    gluing: climate,
+    driest: climate,
+    dampest: climate,
+    coreTemperature: between(-5, 40),
+    dataSheets: fc.oneof(fc.constant({}), fc.record({ PVA: anySheet, epoxy: anySheet })),
+    suction: fc.oneof(
+      fc.record({ by: fc.constant('gauge' as const), inHg: between(0, 29) }),
+      fc.record({ by: fc.constant('pump' as const), inHg: between(0, 29), altitude: between(-100, 3000) }),
+    ),
+    platen: size,
+    bag: size,
+    hands: fc.integer({ min: 1, max: 4 }),
+    clamps: fc.record({
+      'light bar': count,
+      'F-clamp': count,
+      'parallel-jaw': count,
+      pipe: count,
+      'heavy C-clamp': count,
+    }),
+  })
+  .filter((room) => roomTroubles(room).length === 0)
+
 const anyPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
   anyPlainPart(id, flitches)
     .map((part) => fittedPart(part, 'width'))
@@ -320,6 +404,7 @@ const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Par
     madeUp: byName(fc.oneof(fc.constant('run'), cell), anyMakeUp),
     asCut: fc.dictionary(fc.constantFrom(...MEASURED_AT), length, { maxKeys: 8, noNullPrototype: true }),
     border: fc.option(anyBorder, { freq: 1 }),
+    pressing: anyPressing,
   })
 
 const kinds = fc.subarray<DefectKind>(['knot', 'hole', 'split', 'stain', 'sapwood', 'tear'])
@@ -365,6 +450,7 @@ export const anyJob: fc.Arbitrary<Job> = fc
       name: text,
       unit: fc.constantFrom('mm' as const, 'in' as const),
       shop: anyShop,
+      pressRoom: anyPressRoom,
       flitches: fc.tuple(...ids.map(anyFlitch)),
       parts: fc.nat(3).chain((m) => fc.tuple(...Array.from({ length: m }, (_, i) => anyPart(`part ${i + 1}`, ids)))),
     })

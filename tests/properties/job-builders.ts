@@ -27,6 +27,7 @@ import type {
   StripRecipe,
 } from '../../src/core/patterns/recipe'
 import { USUAL_STRIPS } from '../../src/core/patterns/strips'
+import { USUAL_ROOM } from '../../src/core/press/usual-pressing'
 import { USUAL_SHOP, type Shop } from '../../src/core/shop'
 
 /** One number for all four edges. */
@@ -75,6 +76,7 @@ export const jobOf = (parts: readonly Part[], flitch: Flitch, shop: Shop = USUAL
   name: 'Job',
   unit: 'mm',
   shop,
+  pressRoom: USUAL_ROOM,
   flitches: [flitch],
   parts,
   pairs: [],

@@ -13,6 +13,7 @@ import type { Flitch } from '../leaves/flitch'
 import { readJob } from '../job/read-job'
 import { rectangle, usualFlitch, usualPart, blankLeaf } from '../job/usual'
 import { writeJob } from '../job/write-job'
+import { leafLayer, USUAL_BOARD } from '../press/usual-pressing'
 import type { Next } from './change-within'
 import { commandSentence } from './command-trouble'
 import { addDefect, changeDefect, copyDefect, removeDefect } from './defect-commands'
@@ -31,6 +32,7 @@ import { changeShop, renameJob, setUnit } from './job-commands'
 import { renumberLeaf, setDrift, setLeafNote, setLeafOutline, setLeafState } from './leaf-commands'
 import { insertOutlinePoint, moveOutlinePoint, removeOutlinePoint } from './outline-commands'
 import { addPart, changePart, duplicatePart, movePart, removePart } from './part-commands'
+import * as press from './press-commands'
 
 const TEARS_HIDDEN = { hidden: ['tear'] } as const
 
@@ -103,6 +105,55 @@ const commands: Record<string, fc.Arbitrary<Command>> = {
       (job) =>
         changeShop(job, { clearance: { knot }, sliver, tolerates: TEARS_HIDDEN }),
   ),
+  changePressing: fc.tuple(partId, odd, fc.nat(6)).map(
+    ([id, n, line]) =>
+      (job) =>
+        press.changePressing(job, id, { wantedThickness: n, gluedBefore: [line], method: 'cauls', glue: 'PVA' }),
+  ),
+  addLayer: fc.tuple(partId, fc.integer({ min: -1, max: 6 }), odd).map(
+    ([id, at, thickness]) =>
+      (job) =>
+        press.addLayer(job, id, at, leafLayer('oak', thickness)),
+  ),
+  removeLayer: fc.tuple(partId, fc.nat(5)).map(
+    ([id, nth]) =>
+      (job) =>
+        press.removeLayer(job, id, nth),
+  ),
+  moveLayer: fc.tuple(partId, fc.nat(5), fc.integer({ min: -1, max: 6 })).map(
+    ([id, nth, to]) =>
+      (job) =>
+        press.moveLayer(job, id, nth, to),
+  ),
+  changeLayer: fc.tuple(partId, fc.nat(5), odd).map(
+    ([id, nth, thickness]) =>
+      (job) =>
+        press.changeLayer(job, id, nth, { ...USUAL_BOARD, thickness }),
+  ),
+  setLayers: fc
+    .tuple(
+      partId,
+      fc.array(
+        odd.map((thickness) => leafLayer('', thickness)),
+        { maxLength: 3 },
+      ),
+    )
+    .map(
+      ([id, layers]) =>
+        (job) =>
+          press.setLayers(job, id, layers),
+    ),
+  setEdge: fc.tuple(partId, fc.constantFrom('top' as const, 'left' as const), odd).map(
+    ([id, side, thickness]) =>
+      (job) =>
+        press.setEdge(job, id, side, { edge: 'lipped after', thickness }),
+  ),
+  changePressRoom: fc.tuple(odd, fc.nat(20)).map(
+    ([n, clamps]) =>
+      (job) =>
+        press.changePressRoom(job, { coreTemperature: n, hands: n, clamps: { pipe: clamps } }),
+  ),
+  changeDataSheet: odd.map((spread) => (job) => press.changeDataSheet(job, 'epoxy', { spread })),
   addFlitch: newFlitch.map((added) => (job) => flitch.addFlitch(job, added)),
   removeFlitch: flitchId.map((id) => (job) => flitch.removeFlitch(job, id)),
   changeFlitch: fc.tuple(flitchId, odd).map(

@@ -18,6 +18,7 @@ import {
   type Recipe,
   type StripRecipe,
 } from '../patterns/recipe'
+import { pressingRelaid } from '../press/follow-flitch'
 import { ok, refused } from '../result'
 import { changeWithinPart, isSamePoint, patched, withEntry, type Next } from './change-within'
 
@@ -45,7 +46,8 @@ export const changeRecipe = (job: Job, id: PartId, patch: RecipePatch): Next =>
       pattern === part.recipe.pattern ? patchedRecipe(part.recipe, patch) : anew(pattern, part.recipe, patch)
     if (recipe === part.recipe) return ok(part)
     const windowTurn = isRunning(recipe) ? 0 : part.windowTurn
-    return ok({ ...part, recipe, windowTurn, ...voided(part.recipe, recipe) })
+    const pressing = pressingRelaid(part.pressing, part.recipe.pattern, recipe.pattern)
+    return ok({ ...part, recipe, windowTurn, pressing, ...voided(part.recipe, recipe) })
   })
 
 /** Turns the window on every leaf, which only burl allows; where it lies on the leaf stays. */

@@ -8,6 +8,7 @@ import { flitchInWords } from '../job/place-words'
 import { blankLeaf } from '../job/usual'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
+import { pressingFollows } from '../press/follow-flitch'
 import { ok, refused } from '../result'
 import { setDrift } from './leaf-commands'
 import { changeWithinFlitch, patched, type Next } from './change-within'
@@ -27,16 +28,21 @@ export function removeFlitch(job: Job, id: FlitchId): Next {
 /** What is said of a flitch as a whole. */
 export type FlitchPatch = Partial<Omit<Flitch, 'id' | 'leaves' | 'missing' | 'outline'>>
 
-/** Figure that has a grain line lays the windows of its parts straight again. */
+/** Leaves of it that lie in build-ups follow; figure that has a grain line lays the windows of its parts straight again. */
 export function changeFlitch(job: Job, id: FlitchId, patch: FlitchPatch): Next {
   const next = changeWithinFlitch(job, id, (flitch) => ok(patched(flitch, patch)))
-  if (!next.ok || patch.figure === undefined || patch.figure === 'burl') return next
-  const isTurned = (part: Part) => part.flitch === id && part.windowTurn !== 0
-  if (!next.value.parts.some(isTurned)) return next
-  return ok({
-    ...next.value,
-    parts: next.value.parts.map((part) => (isTurned(part) ? { ...part, windowTurn: 0 } : part)),
-  })
+  const before = job.flitches.find((flitch) => flitch.id === id)
+  const after = next.ok && next.value.flitches.find((flitch) => flitch.id === id)
+  if (!next.ok || !before || !after || before === after) return next
+  const parts = next.value.parts.map((part) =>
+    part.flitch === id
+      ? patched(part, {
+          pressing: pressingFollows(part.pressing, before, after),
+          windowTurn: after.figure === 'burl' ? part.windowTurn : 0,
+        })
+      : part,
+  )
+  return ok(parts.every((part, i) => part === next.value.parts[i]) ? next.value : { ...next.value, parts })
 }
 
 /** Sets the common outline: that of every leaf that has none of its own. */

@@ -6,6 +6,7 @@ import type { Job, Part } from '../job/job'
 import { inPlace, partInWords } from '../job/place-words'
 import { firstLeafOf, USUAL_ALLOWANCE } from '../job/usual'
 import type { Flitch } from '../leaves/flitch'
+import { pressingFollows } from '../press/follow-flitch'
 import { ok, refused } from '../result'
 import { changeWithinPart, patched, type Next } from './change-within'
 
@@ -21,7 +22,7 @@ export function addPart(job: Job, part: Part): Next {
 
 /** What is said of a part apart from its face. */
 export type PartPatch = Partial<
-  Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp' | 'windowTurn' | 'asCut'>
+  Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp' | 'windowTurn' | 'asCut' | 'pressing'>
 >
 
 /**
@@ -40,7 +41,9 @@ export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
         : {}
     const decided = patch.length !== undefined && patch.width === undefined ? 'length' : 'width'
     const changed = patched(part, fittedPart(patched(part, { ...patch, ...brought }), decided))
-    return ok(flitch.id === part.flitch ? changed : facedAnew(changed, flitch))
+    if (flitch.id === part.flitch) return ok(changed)
+    const before = job.flitches.find((f) => f.id === part.flitch) ?? flitch
+    return ok({ ...facedAnew(changed, flitch), pressing: pressingFollows(part.pressing, before, flitch) })
   })
 }
 

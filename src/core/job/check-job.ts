@@ -3,7 +3,7 @@ import { checkEach } from './check-each'
 import { checkFlitch } from './check-flitch'
 import { repeated } from './check-number'
 import { pairsTrouble } from './check-pairs'
-import { figureTrouble, partTrouble, shopTrouble } from './check-part'
+import { figureTrouble, partTrouble, pressRoomTrouble, shopTrouble } from './check-part'
 import type { Job } from './job'
 import { textTrouble } from './check-text'
 import { LONGEST_NAME, MOST_FLITCHES, MOST_LEAVES, MOST_PARTS } from './limits'
@@ -13,7 +13,11 @@ import type { MeaningTrouble } from './trouble'
 /** The job with its outlines in order, or the first thing in it that can't be so. */
 export function checkJob(job: Job): Result<Job, MeaningTrouble> {
   const wrong =
-    textTrouble(job.name, LONGEST_NAME, 'the job: name') ?? shopTrouble(job.shop) ?? countTrouble(job) ?? idTrouble(job)
+    textTrouble(job.name, LONGEST_NAME, 'the job: name') ??
+    shopTrouble(job.shop) ??
+    pressRoomTrouble(job.pressRoom) ??
+    countTrouble(job) ??
+    idTrouble(job)
   if (wrong) return refused(wrong)
   const flitches = checkEach(job.flitches, (flitch, i) => checkFlitch(flitch, flitchInWords(i, flitch.name)))
   if (!flitches.ok) return flitches

@@ -4,6 +4,8 @@ import type { Flitch } from '../leaves/flitch'
 import { stripsInColumn } from '../patterns/herringbone'
 import { parquetPieces } from '../patterns/parquet'
 import { isRunning, type PlanksRecipe, type Recipe, type StripRecipe } from '../patterns/recipe'
+import { pressingTroubles, roomTroubles } from '../press/press-trouble'
+import type { PressRoom } from '../press/pressing'
 import type { Shop } from '../shop'
 import { borderTrouble } from './check-border'
 import { fieldsTrouble, numberTrouble, pointTrouble } from './check-number'
@@ -32,7 +34,8 @@ export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
     manyPieces(part, owner) ??
     placesTrouble(part, owner) ??
     madeUpTrouble(part, owner) ??
-    asCutTrouble(part, owner)
+    asCutTrouble(part, owner) ??
+    pressingTrouble(part, owner)
   )
 }
 
@@ -181,6 +184,15 @@ export function figureTrouble({ windowTurn, recipe }: Part, { figure }: Flitch, 
   if (figure !== 'burl') return { ...turned, why: 'grain' }
   return isRunning(recipe) ? { ...turned, why: 'running' } : null
 }
+
+const pressingTrouble = ({ pressing }: Part, owner: string): MeaningTrouble | null =>
+  pressingTroubles(pressing).length === 0
+    ? null
+    : { trouble: 'bad pressing', place: inPlace([owner], ['pressing']), pressing }
+
+/** As `partTrouble`, for what the shop presses with. */
+export const pressRoomTrouble = (room: PressRoom): MeaningTrouble | null =>
+  roomTroubles(room).length === 0 ? null : { trouble: 'bad press room', place: 'the press room', room }
 
 /** As `partTrouble`, for the shop's own figures. */
 export function shopTrouble({ clearance, sliver, leastOverhang, offCentre, longestSeam }: Shop): MeaningTrouble | null {

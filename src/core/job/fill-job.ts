@@ -12,6 +12,8 @@ import type { BorderInFile, PairInFile, PartInFile, RecipeInFile, ShopInFile } f
 import { fittedPart } from './fitted-part'
 import { fieldsTrouble } from './check-number'
 import { LIMITS } from './limits'
+import { fillPressing, fillPressRoom } from './fill-pressing'
+import { given } from './given'
 import { flitchInWords, inPlace, partInWords } from './place-words'
 import type { JobTrouble } from './trouble'
 import {
@@ -43,6 +45,7 @@ export function fillJob(file: JobInFile): Result<Job, JobTrouble> {
     name: file.name ?? '',
     unit: file.unit ?? 'mm',
     shop: fillShop(file.shop ?? {}),
+    pressRoom: fillPressRoom(file.pressRoom ?? {}),
     flitches,
     parts,
     pairs: file.pairs.map(fillPair),
@@ -116,6 +119,7 @@ function fillPart(file: PartInFile, nth: number, flitches: readonly Flitch[]): R
     flitch: named,
     recipe,
     border,
+    pressing,
     ...rest
   } = file
   const place = inPlace([partInWords(nth, file.name)], ['flitch'])
@@ -127,6 +131,7 @@ function fillPart(file: PartInFile, nth: number, flitches: readonly Flitch[]): R
     allowance: USUAL_ALLOWANCE[file.jointing ?? 'packet'],
     ...given(rest),
     asCut: given(file.asCut),
+    pressing: fillPressing(pressing ?? {}, flitch, recipe?.pattern ?? 'strips'),
     recipe: fillRecipe(recipe ?? { pattern: 'strips' }, firstLeafOf(flitch)),
     border: border && fillBorder(border),
   }
@@ -144,9 +149,3 @@ const fillBorder = ({ string, ...file }: BorderInFile): Border => ({
   ...given(file),
   string: string ? { ...USUAL_STRING, ...given(string) } : null,
 })
-
-type Given<T> = { [K in keyof T]?: Exclude<T[K], undefined> }
-
-/** Only the fields that have a value: one that is undefined would hide the usual. */
-const given = <T extends object>(fields: T): Given<T> =>
-  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Given<T>

@@ -4,6 +4,8 @@ import { aName, aNote, anId, aNumber, aPoint, aRing, aWholeNumber, oneOf } from 
 
 export const DEFECT_KINDS = ['knot', 'hole', 'split', 'stain', 'sapwood', 'tear'] as const
 
+export const FLITCH_CUTS = ['flat', 'quarter', 'rift', 'half round', 'rotary', 'sawn'] as const
+
 const anyDefect = {
   id: v.optional(anId),
   kind: oneOf(DEFECT_KINDS),
@@ -69,7 +71,7 @@ export const flitchShape = v.strictObject({
   id: v.optional(anId),
   name: v.optional(aName),
   species: v.optional(aName),
-  cut: v.optional(oneOf(['flat', 'quarter', 'rift', 'half round', 'rotary', 'sawn'])),
+  cut: v.optional(oneOf(FLITCH_CUTS)),
   figure: v.optional(oneOf(['straight', 'burl', 'crotch'])),
   upEnd: v.optional(oneOf(['numbered', 'far'])),
   thickness: v.optional(aNumber),

@@ -2,6 +2,7 @@ import * as v from 'valibot'
 import { flitchShape } from './flitch-shape'
 import { MOST_FLITCHES, MOST_PARTS } from './limits'
 import { pairShape, partShape, shopShape } from './part-shape'
+import { pressRoomShape } from './press-shape'
 import { placeInWords } from './place-words'
 import { aName, oneOf } from './shape-pieces'
 import { ok, refused, type Result } from '../result'
@@ -15,6 +16,7 @@ const jobShape = v.strictObject({
   name: v.optional(aName),
   unit: v.optional(oneOf(['mm', 'in'])),
   shop: v.optional(shopShape),
+  pressRoom: v.optional(pressRoomShape),
   flitches: v.optional(
     v.pipe(v.array(flitchShape, 'a list'), v.maxLength(MOST_FLITCHES, `a list of at most ${MOST_FLITCHES} flitches`)),
     [],

@@ -5,6 +5,7 @@ import type { CellId, FlitchId, PartId, WindowGroup } from '../ids'
 import type { Flitch } from '../leaves/flitch'
 import type { Border } from '../patterns/border'
 import type { Recipe } from '../patterns/recipe'
+import type { Pressing, PressRoom } from '../press/pressing'
 import type { Shop, ShowClass } from '../shop'
 import type { MakeUp } from './make-up'
 
@@ -14,6 +15,8 @@ export interface Job {
   /** The unit in which bare numbers are typed and lengths are shown. */
   readonly unit: 'mm' | 'in'
   readonly shop: Shop
+  /** What the shop has to press with, and its air. */
+  readonly pressRoom: PressRoom
   readonly flitches: readonly Flitch[]
   readonly parts: readonly Part[]
   readonly pairs: readonly Pair[]
@@ -60,6 +63,8 @@ export interface Part {
   readonly asCut: Readonly<Partial<Record<MeasuredAt, number>>>
   /** A crossbanding round the field; null where the field reaches to the edges. */
   readonly border: Border | null
+  /** How it is built up and glued. What is done to an edge has its share in `core`. */
+  readonly pressing: Pressing
 }
 
 /**

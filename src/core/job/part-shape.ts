@@ -3,6 +3,7 @@ import { point } from '../geometry/point'
 import { DEFECT_KINDS } from './flitch-shape'
 import { MEASURED_AT } from './job'
 import { MOST_PLANKS, MOST_POINTS } from './limits'
+import { pressingShape } from './press-shape'
 import { aBox, aName, anId, aNumber, aPoint, aWholeNumber, byName, notAList, oneOf, someEdges } from './shape-pieces'
 
 const leafCount = 'a whole number or “fewest”'
@@ -249,6 +250,7 @@ export const partShape = v.strictObject({
   madeUp: v.optional(byName(makeUpShape), {}),
   asCut: v.optional(asCutShape, {}),
   border: v.optional(v.nullable(borderShape), null),
+  pressing: v.optional(pressingShape),
 })
 
 export type PartInFile = v.InferOutput<typeof partShape>

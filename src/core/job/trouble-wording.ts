@@ -1,4 +1,5 @@
 import type { OutlineTrouble } from '../geometry/outline-check'
+import { pressingTroubles, roomTroubles } from '../press/press-trouble'
 import type { Limits } from './limits'
 import type { FormTrouble, JobTrouble, MeaningTrouble } from './trouble'
 
@@ -74,6 +75,10 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
       return trouble.why === 'grain'
         ? `${trouble.place} is ${tidy(trouble.degrees)}°; a window is turned on burl alone, which has no grain line. Any other figure takes 0°.`
         : `${trouble.place} is ${tidy(trouble.degrees)}°; a running match takes 0° alone, for it takes each leaf as wide as it goes along the grain.`
+    case 'bad pressing':
+      return `${trouble.place}: ${small(pressingTroubles(trouble.pressing, length)[0] ?? '')}`
+    case 'bad press room':
+      return `${trouble.place}: ${small(roomTroubles(trouble.room, length)[0] ?? '')}`
     case 'first leaf drifts':
       return `${trouble.place} must be 0: drift is measured from leaf ${trouble.leaf}, the first of its flitch.`
   }
@@ -121,5 +126,7 @@ const where = (line: number | null, column: number | null): string =>
   line === null ? '' : ` (line ${line}${column === null ? '' : `, column ${column}`})`
 
 const tidy = (n: number): string => String(Math.round(n * 1e6) / 1e6)
+
+const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

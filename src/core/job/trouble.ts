@@ -1,4 +1,5 @@
 import type { OutlineTrouble } from '../geometry/outline-check'
+import type { Pressing, PressRoom } from '../press/pressing'
 import type { Limits } from './limits'
 
 /** Why a file is not a job at all. */
@@ -46,6 +47,8 @@ export type MeaningTrouble =
       /** The figure has a grain line, or a running match takes the leaves as wide as they go along it. */
       readonly why: 'grain' | 'running'
     }
+  | { readonly trouble: 'bad pressing'; readonly place: string; readonly pressing: Pressing }
+  | { readonly trouble: 'bad press room'; readonly place: string; readonly room: PressRoom }
   | { readonly trouble: 'first leaf drifts'; readonly place: string; readonly leaf: number }
 
 /** Why a text could not be read as a job. */

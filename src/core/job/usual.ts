@@ -14,6 +14,8 @@ import { USUAL_PLANKS } from '../patterns/planks'
 import { USUAL_RADIAL } from '../patterns/radial'
 import type { Recipe } from '../patterns/recipe'
 import { USUAL_STRIPS } from '../patterns/strips'
+import { pressingFrom } from '../press/follow-flitch'
+import { USUAL_ROOM } from '../press/usual-pressing'
 import { USUAL_SHOP } from '../shop'
 import type { Job, Jointing, Pair, Part } from './job'
 
@@ -22,6 +24,7 @@ export const emptyJob = (name: string): Job => ({
   name,
   unit: 'mm',
   shop: USUAL_SHOP,
+  pressRoom: USUAL_ROOM,
   flitches: [],
   parts: [],
   pairs: [],
@@ -90,6 +93,7 @@ export function usualPart(id: PartId, name: string, width: number, length: numbe
     madeUp: {},
     asCut: {},
     border: null,
+    pressing: pressingFrom(flitch, 'strips'),
   }
 }
 

@@ -6,6 +6,7 @@ import type { Flitch } from '../leaves/flitch'
 import type { Defect, DoneCut, Leaf, StoredPicture } from '../leaves/leaf'
 import type { Border } from '../patterns/border'
 import type { Recipe } from '../patterns/recipe'
+import type { DataSheet, DataSheets, Pressing, PressRoom } from '../press/pressing'
 import type { Shop } from '../shop'
 import { MEASURED_AT, type Job, type Part } from './job'
 import { layoutJson, type Json } from './layout-json'
@@ -25,6 +26,7 @@ export const writeJob = (job: Job): string =>
     name: job.name,
     unit: job.unit,
     shop: plainShop(job.shop),
+    pressRoom: plainPressRoom(job.pressRoom),
     flitches: job.flitches.map(plainFlitch),
     parts: job.parts.map(plainPart),
     pairs: unlessEmpty(job.pairs.map((pair) => ({ ...pair }))),
@@ -103,6 +105,7 @@ const plainPart = ({
   madeUp,
   asCut,
   border,
+  pressing,
   ...part
 }: Part): Json => ({
   ...part,
@@ -116,6 +119,46 @@ const plainPart = ({
   madeUp: plainRecord(madeUp, plainMakeUp),
   asCut: plainRecord(inOrder(asCut), (length) => length),
   border: border ? plainBorder(border) : undefined,
+  pressing: plainPressing(pressing),
+})
+
+const plainPressing = (pressing: Pressing): Json => {
+  const { layers, wantedThickness, gluedBefore, method, glue, edges, curve } = pressing
+  return {
+    layers: layers.map((layer) => ({ ...layer })),
+    wantedThickness,
+    gluedBefore,
+    method,
+    glue,
+    edges: {
+      top: { ...edges.top },
+      right: { ...edges.right },
+      bottom: { ...edges.bottom },
+      left: { ...edges.left },
+    },
+    curve: curve && { ...curve },
+  }
+}
+
+/** Only what has been read on the sheets, glue by glue. */
+const plainDataSheets = (sheets: DataSheets): Json | undefined =>
+  plainRecord(
+    sheets as Readonly<Record<string, DataSheet>>,
+    (sheet) =>
+      Object.fromEntries(Object.entries(sheet).filter(([, value]) => value !== null)) as Readonly<Record<string, Json>>,
+  )
+
+const plainPressRoom = ({ platen, bag, suction, hands, clamps, ...room }: PressRoom): Json => ({
+  gluing: { ...room.gluing },
+  driest: { ...room.driest },
+  dampest: { ...room.dampest },
+  coreTemperature: room.coreTemperature,
+  dataSheets: plainDataSheets(room.dataSheets),
+  suction: { ...suction },
+  platen: [platen.width, platen.length],
+  bag: [bag.width, bag.length],
+  hands,
+  clamps: { ...clamps },
 })
 
 function plainMakeUp(makeUp: MakeUp): Json {

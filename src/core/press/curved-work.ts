@@ -32,10 +32,13 @@ export function arcByRadius(chord: number, radius: number): { radius: number; an
   return { radius, angle: 2 * Math.asin(chord / (2 * radius)) }
 }
 
+/** How a length is told. */
+export type SayLength = (length: number) => string
+
 /** The developed panel, or null when the curve can't be: see `curveTrouble`. */
 export function developed(curve: Curve, layers: readonly Layer[]): Bent | null {
   const arc = curve.by === 'rise' ? arcByRise(curve.chord, curve.rise) : arcByRadius(curve.chord, curve.radius)
-  if (!arc || curveTrouble(curve, layers, 'mm') !== null) return null
+  if (!arc || curveTrouble(curve, layers, String) !== null) return null
   const { radius, angle } = arc
   const thickness = layers.reduce((sum, layer) => sum + layer.thickness, 0)
   // behind a hollow face the arcs grow, behind a round one they shrink
@@ -54,8 +57,7 @@ export function developed(curve: Curve, layers: readonly Layer[]): Bent | null {
 }
 
 /** Why there is no such curve, in a sentence; null when there is. */
-export function curveTrouble(curve: Curve, layers: readonly Layer[], unit: LengthUnit): string | null {
-  const say = (length: number): string => showLength(length, unit, 'exact')
+export function curveTrouble(curve: Curve, layers: readonly Layer[], say: SayLength): string | null {
   if (!(curve.chord > 0)) return `The chord is ${say(curve.chord)}; it must be above 0.`
   if (curve.by === 'rise' && !(curve.rise > 0))
     return `The rise is ${say(curve.rise)}; it must be above 0, else the panel is flat.`

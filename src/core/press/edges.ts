@@ -19,7 +19,7 @@ const SIDES: readonly Side[] = ['top', 'right', 'bottom', 'left']
 const forSides = (of: (side: Side) => number): Edges =>
   Object.fromEntries(SIDES.map((side) => [side, of(side)])) as Record<Side, number>
 
-/** Room to saw the faced panel true after pressing, for an edge that is not finished in the press (common practice). */
+/** What makers leave to be sawn off after pressing at an edge that is not finished in the press. */
 export const SAWN_AFTER = practice(6)
 
 const ofThickness = (work: EdgeWork): number => (work.edge === 'bare' ? 0 : work.thickness)
@@ -30,20 +30,27 @@ const comesLast = (work: EdgeWork): boolean => work.edge === 'lipped after' || w
 /** Put on the core before the face, which covers it. */
 const comesFirst = (work: EdgeWork): boolean => work.edge === 'lipped before' || work.edge === 'edge veneer first'
 
+/** Where the faced panel is sawn at an edge, beyond the finished panel. */
+const sawnEdge = (work: EdgeWork): number => (comesLast(work) ? -ofThickness(work) : 0)
+
+/** What is sawn off an edge after pressing, given where its core goes into the press. */
+export const edgeSpare = (work: EdgeWork, pressed: number): number => Math.max(0, pressed - sawnEdge(work))
+
 /**
- * An edge put on first must end up where the panel does, so nothing can be sawn off it afterwards but what its lipping
- * has to spare; one put on last leaves the core as much smaller. `oversize` is what is sawn off the other edges.
+ * Where the core goes into the press at an edge, beyond the finished panel, when `spare` is to be sawn off afterwards.
+ * An edge put on first must end up where the panel does, so no more can be sawn off it than it has to give: veneer is
+ * too thin to be trued after pressing; a lipping is glued on up to half as thick again. One put on last leaves the core
+ * as much smaller.
  */
-export function edgeEffect(edges: Readonly<Record<Side, EdgeWork>>, oversize = SAWN_AFTER.value): EdgeEffect {
-  const sawn = forSides((side) => (comesLast(edges[side]) ? -ofThickness(edges[side]) : 0))
-  // veneer on the edge is too thin to be trued after pressing; a lipping is glued on up to half as thick again and trued
-  const spare = (work: EdgeWork): number =>
-    work.edge === 'edge veneer first'
-      ? 0
-      : work.edge === 'lipped before'
-        ? Math.min(oversize, work.thickness / 2)
-        : oversize
-  const pressed = forSides((side) => sawn[side] + spare(edges[side]))
+export function pressedEdge(work: EdgeWork, spare: number): number {
+  if (work.edge === 'edge veneer first') return 0
+  if (work.edge === 'lipped before') return Math.min(spare, work.thickness / 2)
+  return sawnEdge(work) + spare
+}
+
+/** What follows for the board and the saw from the work at the edges and the core as pressed. */
+export function edgeEffect(edges: Readonly<Record<Side, EdgeWork>>, pressed: Edges): EdgeEffect {
+  const sawn = forSides((side) => sawnEdge(edges[side]))
   const board = forSides((side) => (comesFirst(edges[side]) ? -ofThickness(edges[side]) : pressed[side]))
   return { board, pressed, sawn }
 }
@@ -61,14 +68,14 @@ export const lippingBefore = (
   side: Side,
 ): number => work.thickness + effect.pressed[side]
 
-/** The core's size in a sentence. */
+/** The core's size in a sentence; `core` is where it goes into the press. */
 export function coreSentence(
   panel: { width: number; length: number },
   edges: Readonly<Record<Side, EdgeWork>>,
-  oversize: number,
+  core: Edges,
   unit: LengthUnit,
 ): string {
-  const effect = edgeEffect(edges, oversize)
+  const effect = edgeEffect(edges, core)
   const say = (by: Edges): string => {
     const size = sizeWith(panel, by)
     return `${showLength(size.width, unit, 'seam')} x ${showLength(size.length, unit, 'seam')}`

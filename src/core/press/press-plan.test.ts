@@ -23,7 +23,6 @@ const TASK: PressTask = {
   core: { top: 6, right: 6, bottom: 6, left: 6 },
   overhang: { top: 10, right: 6, bottom: 10, left: 6 },
   panels: 1,
-  hands: 1,
   unit: 'mm',
 }
 const plan = (change: Partial<Pressing>, task: Partial<PressTask> = {}) =>
@@ -135,27 +134,27 @@ describe('bad input', () => {
   })
 
   it.each([
-    { change: { layers: [] }, says: 'The number of layers is 0 layers; it must be 1 to 40 layers.' },
+    { change: { layers: [] }, says: 'The number of layers is 0; it must be 1 to 40.' },
     {
       change: { layers: [{ ...PLAIN.layers[0]!, thickness: -1 }] },
-      says: 'Layer 1’s thickness is -1 mm; it must be 0.01 to 200 mm.',
+      says: 'Layer 1’s thickness is −1 mm; it must be 0.01 mm to 200 mm.',
     },
     {
       change: { layers: [{ ...PLAIN.layers[1]!, plies: 7 } as Pressing['layers'][number]] },
       says: 'Layer 1 is MDF, which has no plies: leave their number empty.',
     },
-    { change: { wantedThickness: NaN }, says: 'The thickness wanted is NaN mm; it must be 0.01 to 200 mm.' },
+    { change: { wantedThickness: NaN }, says: 'The thickness wanted is NaN mm; it must be 0.01 mm to 200 mm.' },
     {
-      change: { dataSheet: { ...NO_DATA_SHEET, spread: 5 } },
-      says: 'The spread from the data sheet is 5 g/m²; it must be 20 to 1000 g/m².',
+      change: { gluedBefore: [0, 2] },
+      says: 'The glue line made before is number 2; there are 2, counted from 0, each named once.',
     },
     {
-      change: { dataSheet: { ...NO_DATA_SHEET, ratio: [0, 1] as const } },
-      says: 'The mix of 0 to 1 can’t be: both parts must be above 0, at most 1000.',
+      change: { curve: { by: 'rise', rise: 20, chord: Infinity, show: 'round' } as const },
+      says: 'The chord is Infinity mm; it must be 0 mm to 20000 mm.',
     },
     {
       change: { edges: { ...PLAIN.edges, left: { edge: 'lipped before', thickness: 0 } as const } },
-      says: 'The thickness of what goes on the left edge is 0 mm; it must be 0.1 to 100 mm.',
+      says: 'The thickness of what goes on the left edge is 0 mm; it must be 0.1 mm to 100 mm.',
     },
   ])('[W24] $says', ({ change, says }) => expect(pressingTroubles({ ...PLAIN, ...change })).toEqual([says]))
 
@@ -164,8 +163,17 @@ describe('bad input', () => {
       change: { driest: { temperature: 21, humidity: 30 } },
       says: 'The humidity in the driest season is 30; it must be 0.01 to 0.98.',
     },
+    {
+      change: { dataSheets: { PVA: { ...NO_DATA_SHEET, spread: 5 } } },
+      says: 'The spread from the data sheet of PVA is 5 g/m²; it must be 20 to 1000 g/m².',
+    },
+    {
+      change: { dataSheets: { epoxy: { ...NO_DATA_SHEET, ratio: [0, 1] as const } } },
+      says: 'The mix of 0 to 1 from the data sheet of epoxy can’t be: both parts must be above 0, at most 1000.',
+    },
+    { change: { hands: 1.5 }, says: 'The number of people at the press is 1.5; it must be a whole number.' },
     { change: { coreTemperature: 300 }, says: 'The temperature of the cores is 300 °C; it must be -20 to 60 °C.' },
-    { change: { bag: { width: 1370, length: 0 } }, says: 'The bag’s length is 0 mm; it must be 50 to 20000 mm.' },
+    { change: { bag: { width: 1370, length: 0 } }, says: 'The bag’s length is 0 mm; it must be 50 mm to 20000 mm.' },
   ])('[W24] $says', ({ change, says }) => expect(roomTroubles({ ...USUAL_ROOM, ...change })).toEqual([says]))
 })
 

@@ -20,13 +20,13 @@ import { clampSentences } from './cauls'
 import { cautionsAt, type Caution } from './cautions'
 import { chooseGlue, judgeGlue, type GlueTask, type GlueVerdict } from './choose-glue'
 import { curveSentence, curveTrouble, developed } from './curved-work'
-import { coreSentence, edgeOrder, SAWN_AFTER, sizeWith } from './edges'
+import { coreSentence, edgeOrder, sizeWith } from './edges'
 import { amountSentence, BOTH_AT_ONCE, coatingSentence, glueLines, glueNeed, type GlueNeed } from './glue-amount'
 import { glueInUse, type GlueInUse } from './glues'
 import { layerLine } from './layer-words'
 import { minutesToPressure, openSentence } from './open-time'
 import { pressTimeSentences } from './press-time'
-import type { Layer, Pressing, PressRoom } from './pressing'
+import { NO_DATA_SHEET, type DataSheet, type GlueName, type Layer, type Pressing, type PressRoom } from './pressing'
 import { sandingSentence } from './sanding'
 import { STEPS, type StepName } from './steps'
 import { thicknessSentences } from './thickness'
@@ -44,9 +44,8 @@ export interface PressTask {
   /** The core as pressed beyond the finished panel, and the taped sheet beyond that. */
   readonly core: Edges
   readonly overhang: Edges
-  /** Panels of this kind that are spread and closed in one go, and by how many people. */
+  /** Panels of this kind that are spread and closed in one go. */
   readonly panels: number
-  readonly hands: number
   readonly unit: LengthUnit
 }
 
@@ -80,7 +79,7 @@ export function planPressing(task: PressTask): PressPlan {
     warp: warpPlan(task),
     glue: gluePlan(task),
     press: pressWords(task),
-    edges: [coreSentence(panel, pressing.edges, SAWN_AFTER.value, unit), ...edgeOrder(pressing.edges)],
+    edges: [coreSentence(panel, pressing.edges, task.core, unit), ...edgeOrder(pressing.edges)],
     curve: curveWords(task),
     afterwards: afterwardsWords(pressing, unit),
     cautions: cautionsOf(task),
@@ -121,20 +120,26 @@ function movementSentence({
   return `Over the year a free face would move ${say(free)}; the glued panel moves ${say(damp.panel.width - dry.panel.width)} over its width and ${say(damp.panel.length - dry.panel.length)} over its length.`
 }
 
+const sheetOf = ({ dataSheets }: PressRoom, glue: GlueName): DataSheet => dataSheets[glue] ?? NO_DATA_SHEET
+
+/** The glue of a part, by its data sheet where that says more than the general figures. */
+export const glueOf = ({ pressing, room }: Pick<PressTask, 'pressing' | 'room'>): GlueInUse =>
+  glueInUse(pressing.glue, sheetOf(room, pressing.glue))
+
 function gluePlan(task: PressTask): PressPlan['glue'] {
   const { pressing, room } = task
-  const inUse = glueInUse(pressing.glue, pressing.dataSheet)
+  const inUse = glueOf(task)
   const work = glueTask(task)
   const core = sizeWith(task.panel, task.core)
   const need = glueNeed(glueLines(pressing), core.width * core.length * task.panels, inUse)
   const several = need.lines.length > 1 ? [BOTH_AT_ONCE] : []
-  const minutes = minutesToPressure(work.squareMetres, task.panels, pressing.method, task.hands)
+  const minutes = minutesToPressure(work.squareMetres, task.panels, pressing.method, room.hands)
   const open =
     pressing.method === 'leaf by leaf' || pressing.glue === 'contact cement' ? [] : [openSentence(inUse, minutes)]
   return {
     inUse,
     verdict: judgeGlue(inUse, work),
-    all: chooseGlue(work, { [pressing.glue]: pressing.dataSheet }),
+    all: chooseGlue(work, room.dataSheets),
     need,
     sentences: [
       amountSentence(need, inUse),
@@ -149,7 +154,7 @@ function gluePlan(task: PressTask): PressPlan['glue'] {
 const isLeaf = (layer: Layer): layer is Extract<Layer, { kind: 'veneer' | 'solid' }> => layer.kind === 'veneer'
 
 /** What the glue of this part has to do. */
-export function glueTask({ pressing, room, panel, core, panels, hands }: PressTask): GlueTask {
+export function glueTask({ pressing, room, panel, core, panels }: PressTask): GlueTask {
   const size = sizeWith(panel, core)
   const leaves = pressing.layers.filter(isLeaf)
   return {
@@ -161,7 +166,7 @@ export function glueTask({ pressing, room, panel, core, panels, hands }: PressTa
     noSingleGrain: leaves.some(({ grain }) => grain === 'no single grain'),
     oily: leaves.some(({ species }) => findWood(species)?.oily ?? false),
     coreTemperature: room.coreTemperature,
-    hands,
+    hands: room.hands,
   }
 }
 
@@ -173,7 +178,7 @@ function pressWords({ pressing, room, panel, core, overhang, unit }: PressTask):
   const stack = pressing.layers.reduce((sum, { thickness }) => sum + thickness, 0) + BESIDES_THE_WORK
   const caul = caulSize(size)
   return [
-    ...pressureSentences(room.suction, area, pressing.layers, pressing.dataSheet.pressure),
+    ...pressureSentences(room.suction, area, pressing.layers, sheetOf(room, pressing.glue).pressure),
     ...fitTroubles(size, stack, room).map((trouble) => fitSentence(trouble, unit)),
     ...overhangTroubles(overhang).map((trouble) => overhangSentence(trouble, unit)),
     `Caul: ${showLength(caul.width, unit, 'whole')} x ${showLength(caul.length, unit, 'whole')}.`,
@@ -188,7 +193,7 @@ const BESIDES_THE_WORK = 38.1
 function curveWords({ pressing, unit }: PressTask): string[] {
   const { curve, layers } = pressing
   if (!curve) return []
-  const trouble = curveTrouble(curve, layers, unit)
+  const trouble = curveTrouble(curve, layers, (length) => showLength(length, unit, 'exact'))
   if (trouble !== null) return [trouble]
   const bent = developed(curve, layers)
   return bent ? [curveSentence(bent, unit)] : []
@@ -200,7 +205,7 @@ function afterwardsWords({ layers, glue }: Pressing, unit: LengthUnit): string[]
 }
 
 function cautionsOf({ pressing, room }: PressTask): PressPlan['cautions'] {
-  const inUse = glueInUse(pressing.glue, pressing.dataSheet)
+  const inUse = glueOf({ pressing, room })
   const of = {
     glue: pressing.glue,
     method: pressing.method,

@@ -14,8 +14,6 @@ export interface Pressing {
   readonly gluedBefore: readonly number[]
   readonly method: Method
   readonly glue: GlueName
-  /** What the maker has read on the glue's own data sheet; it overrides the general figures. */
-  readonly dataSheet: DataSheet
   readonly edges: Readonly<Record<Side, EdgeWork>>
   readonly curve: Curve | null
 }
@@ -27,11 +25,15 @@ export interface PressRoom {
   readonly dampest: Climate
   /** Of the cores as they go to be glued, °C; a cold floor makes it lower than the air's. */
   readonly coreTemperature: number
+  /** What has been read on each glue's own data sheet, for all parts; it overrides the general figures. */
+  readonly dataSheets: DataSheets
   readonly suction: Suction
   /** The board that carries the work in the bag. */
   readonly platen: { readonly width: number; readonly length: number }
   /** The bag laid flat, inside its seams. */
   readonly bag: { readonly width: number; readonly length: number }
+  /** People who spread glue and close the press together. */
+  readonly hands: number
   /** How many of each are at hand. */
   readonly clamps: Readonly<Record<ClampName, number>>
 }
@@ -72,6 +74,9 @@ export interface DataSheet {
   /** MPa */
   readonly pressure: number | null
 }
+
+/** A glue without an entry: nothing has been read on its sheet. */
+export type DataSheets = Readonly<Partial<Record<GlueName, DataSheet>>>
 
 export const NO_DATA_SHEET: DataSheet = {
   spread: null,

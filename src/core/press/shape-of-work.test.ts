@@ -7,7 +7,16 @@ import { describe, expect, it } from 'vitest'
 import fc from 'fast-check'
 import { FIND_BLISTERS, afterwardsSentences, blisterSentence } from './afterwards'
 import { arcByRadius, arcByRise, curveSentence, curveTrouble, developed } from './curved-work'
-import { coreSentence, edgeEffect, edgeOrder, edgeStrips, lippingBefore, sizeWith } from './edges'
+import {
+  coreSentence,
+  edgeEffect,
+  edgeOrder,
+  edgeSpare,
+  edgeStrips,
+  lippingBefore,
+  pressedEdge,
+  sizeWith,
+} from './edges'
 import { GLUE_NAMES } from './glues'
 import { hammerOrder, hammerSentences } from './hammer-work'
 import type { Curve, EdgeWork } from './pressing'
@@ -16,6 +25,7 @@ import { usualPressing } from './usual-pressing'
 
 const BARE: EdgeWork = { edge: 'bare' }
 const all = (edge: EdgeWork) => ({ top: edge, right: edge, bottom: edge, left: edge })
+const same = (by: number) => ({ top: by, right: by, bottom: by, left: by })
 const PANEL = { width: 400, length: 600 }
 
 describe('edges', () => {
@@ -50,7 +60,7 @@ describe('edges', () => {
       sawn: 398.8,
     },
   ])('[W19] $name: board $board, pressed $pressed, sawn $sawn', ({ edge, board, pressed, sawn }) => {
-    const effect = edgeEffect(all(edge), 6)
+    const effect = edgeEffect(all(edge), same(pressedEdge(edge, 6)))
     expect(sizeWith(PANEL, effect.board).width).toBeCloseTo(board, 9)
     expect(sizeWith(PANEL, effect.pressed).width).toBeCloseTo(pressed, 9)
     expect(sizeWith(PANEL, effect.sawn).width).toBeCloseTo(sawn, 9)
@@ -58,9 +68,17 @@ describe('edges', () => {
 
   it('[W19] each edge by itself: lipping the left edge first shrinks the board there alone', () => {
     const edges = { ...all(BARE), left: { edge: 'lipped before', thickness: 8 } as const }
-    const before = edgeEffect(all(BARE), 6).board
-    expect(edgeEffect(edges, 6).board).toEqual({ ...before, left: -8 })
-    expect(lippingBefore(edges.left, edgeEffect(edges, 6), 'left')).toBe(12)
+    const effect = edgeEffect(edges, { ...same(6), left: pressedEdge(edges.left, 6) })
+    expect(effect.board).toEqual({ ...same(6), left: -8 })
+    expect(lippingBefore(edges.left, effect, 'left')).toBe(12)
+  })
+
+  it.each([
+    { name: 'bare', edge: BARE },
+    { name: 'lipped after', edge: { edge: 'lipped after', thickness: 8 } as const },
+    { name: 'edge veneer last', edge: { edge: 'edge veneer last', thickness: 0.6 } as const },
+  ])('[W19] what is sawn off stays when the work changes to $name and back', ({ edge }) => {
+    for (const spare of [0, 4, 10]) expect(edgeSpare(edge, pressedEdge(edge, spare))).toBeCloseTo(spare, 9)
   })
 
   it('[W19] the order: first ones before the press, last ones after sawing', () => {
@@ -75,7 +93,7 @@ describe('edges', () => {
     expect(at(/^Press/)).toBeLessThan(at(/^Saw/))
     expect(at(/^Saw/)).toBeLessThan(at(/upper end/))
     expect(at(/upper end/)).toBeLessThan(at(/right side/))
-    expect(coreSentence(PANEL, all({ edge: 'lipped after', thickness: 8 }), 6, 'mm')).toBe(
+    expect(coreSentence(PANEL, all({ edge: 'lipped after', thickness: 8 }), same(-2), 'mm')).toBe(
       'Cut the board 396 mm x 596 mm. After pressing saw it to 384 mm x 584 mm; what comes on last makes it 400 mm x 600 mm.',
     )
   })
@@ -130,7 +148,7 @@ describe('curved work', () => {
     },
     { curve: { by: 'rise', rise: 5, chord: 0, show: 'hollow' } as const, trouble: /chord is 0 mm/ },
   ])('[W20] $curve is refused', ({ curve, trouble }) => {
-    expect(curveTrouble(curve, layers, 'mm')).toMatch(trouble)
+    expect(curveTrouble(curve, layers, (length) => `${length} mm`)).toMatch(trouble)
     expect(developed(curve, layers)).toBeNull()
   })
 })

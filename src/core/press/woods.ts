@@ -91,7 +91,7 @@ export function findWood(name: string): Wood | null {
   const wanted = words(name)
   if (wanted.length === 0) return null
   const has = (wood: Wood, test: (known: readonly string[]) => boolean): boolean =>
-    test(words(wood.name)) || test(words(wood.botanical))
+    test(words(wood.name)) || test(words(wood.botanical)) || test(words(`${wood.name} ${wood.botanical}`))
   const exact = WOODS.find((wood) => has(wood, (known) => known.join() === wanted.join()))
   const some = WOODS.filter((wood) => has(wood, (known) => wanted.every((word) => known.includes(word))))
   // `maple` could be four of them with quite different figures: that is not knowing
