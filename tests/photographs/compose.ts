@@ -59,6 +59,8 @@ export interface PhotoOptions {
   readonly middleMarks?: boolean
   /** Of the log's four; the first unless told. */
   readonly leaf?: number
+  /** The narrow shadow that the leaf throws: how far it reaches (mm) and what share of the light it takes. */
+  readonly contact?: { readonly across: number; readonly along: number; readonly depth: number }
 }
 
 export interface ComposedPhoto {
@@ -88,6 +90,7 @@ export function composePhoto(options: PhotoOptions): ComposedPhoto {
   const light = lightOf(options, rectangle)
   const colour = tableColour(options)
   const wood = new Float64Array(4)
+  const contact = options.contact ?? { across: 1.2, along: 2.5, depth: 0.35 }
   const at = (x: number, y: number, into: Float64Array) => {
     colour(x, y, into)
     if (options.withMarks)
@@ -95,7 +98,8 @@ export function composePhoto(options: PhotoOptions): ComposedPhoto {
     readLeaf(leaf, (x - ROOM.across) * scale, (y - ROOM.along + 4) * scale, wood)
     const cover = wood[3]!
     const lit = light(x, y)
-    const bright = lit * (1 - 0.35 * contactShadow(leaf, x - ROOM.across - 1.2, y - ROOM.along + 2.5, scale))
+    const shaded = contactShadow(leaf, x - ROOM.across - contact.across, y - ROOM.along + contact.along, scale)
+    const bright = lit * (1 - contact.depth * shaded)
     for (let c = 0; c < 3; c++) {
       const under = into[c]! * (cover > 0.5 ? lit : bright)
       into[c] = under * (1 - cover) + wood[c]! * lit * cover

@@ -5,27 +5,35 @@ import { grown, inverted, shrunk } from './planes'
 export interface LeafAlpha {
   /** How much of each pixel is leaf: 0 to 1. */
   readonly alpha: Plane
-  /** In the band along the edge, how far apart the colours of leaf and table are (steps of 256); 0 elsewhere. */
+  /** In the band along the edge, how well leaf and table can be told apart (steps of 256 in brightness); 0 elsewhere. */
   readonly contrastAt: Plane
 }
 
-/** Reach of the two passes, mm; the second looks nearer. */
-const PASSES = [6, 4]
-/** Kept clear of the edge when the colours on its two sides are taken, mm. */
-const CLEAR = 1.5
+/**
+ * Reach of the passes and what is kept clear of the edge when the colours on its two sides are taken, mm: at first the
+ * leaf's own shadow may pass for leaf, later the edge is known and one can look nearer.
+ */
+const PASSES = [
+  { reach: 6, clear: 3.5 },
+  { reach: 5, clear: 2 },
+  { reach: 4, clear: 1.5 },
+]
 
 /**
  * The leaf's share of every pixel, from a rough mask: near its edge the mean colours on both sides are taken, and the
- * pixel is what it is between them. Where the table is lighter the share of its brightness is left open, so that the
- * leaf's shadow counts as table.
+ * pixel is what it is between them; by its hue alone where a shadow on the table could pass for leaf.
  */
 export function leafAlpha(picture: Pixels, rough: Uint8Array, mmPerPx: number): LeafAlpha {
   const { width, height } = picture
   const colours = rgbPlanes(picture)
   let mask = rough
   let result: LeafAlpha | null = null
-  for (const reach of PASSES) {
-    result = onePass(colours, mask, width, height, Math.max(2, Math.round(reach / mmPerPx)), mmPerPx)
+  for (const { reach, clear } of PASSES) {
+    const inPixels = {
+      reach: Math.max(2, Math.round(reach / mmPerPx)),
+      clear: Math.max(1, Math.round(clear / mmPerPx)),
+    }
+    result = onePass(colours, mask, width, height, inPixels)
     mask = halfAndMore(result.alpha)
   }
   return result!
@@ -50,52 +58,55 @@ function onePass(
   mask: Uint8Array,
   width: number,
   height: number,
-  reach: number,
-  mmPerPx: number,
+  { reach, clear }: { readonly reach: number; readonly clear: number },
 ): LeafAlpha {
-  const clear = Math.max(1, Math.round(CLEAR / mmPerPx))
-  const inside = weightedMeans(colours, shrunk(mask, width, height, clear), width, height, square(reach + clear))
-  const outside = weightedMeans(
-    colours,
-    inverted(grown(mask, width, height, clear)),
-    width,
-    height,
-    square(reach + clear),
-  )
+  const box = square(reach + clear)
+  const inside = weightedMeans(colours, shrunk(mask, width, height, clear), width, height, box)
+  const outside = weightedMeans(colours, inverted(grown(mask, width, height, clear)), width, height, box)
   const band = grown(mask, width, height, reach)
   const core = shrunk(mask, width, height, reach)
   const alpha = Float32Array.from(mask)
   const contrastAt = new Float32Array(alpha.length)
   for (let i = 0; i < alpha.length; i++) {
     if (!band[i] || core[i]) continue
-    const [ir, ig, ib] = [inside[0]![i]!, inside[1]![i]!, inside[2]![i]!]
-    const [or, og, ob] = [outside[0]![i]!, outside[1]![i]!, outside[2]![i]!]
-    if (Number.isNaN(ir) || Number.isNaN(or)) continue
-    const [r, g, b] = [colours[0]![i]!, colours[1]![i]!, colours[2]![i]!]
-    const [dr, dg, db] = [ir - or, ig - og, ib - ob]
-    const square = dr * dr + dg * dg + db * db
-    contrastAt[i] = Math.sqrt(square)
-    const plain = square < 1 ? alpha[i]! : ((r - or) * dr + (g - og) * dg + (b - ob) * db) / square
-    const unmixed = dr + dg + db < -60 ? unmixedShare([ir, ig, ib], [or, og, ob], [r, g, b]) : null
-    alpha[i] = Math.min(Math.max(unmixed ?? plain, 0), 1)
+    const leaf = colourAt(inside, i)
+    const table = colourAt(outside, i)
+    if (Number.isNaN(leaf[0]) || Number.isNaN(table[0])) continue
+    const { share, contrast } = shareOf(leaf, table, colourAt(colours, i))
+    alpha[i] = share ?? alpha[i]!
+    contrastAt[i] = contrast
   }
   return { alpha, contrastAt }
 }
 
 type Colour = readonly [number, number, number]
 
+const colourAt = (planes: readonly Plane[], i: number): Colour => [planes[0]![i]!, planes[1]![i]!, planes[2]![i]!]
+
 const dot = (p: Colour, q: Colour): number => p[0] * q[0] + p[1] * q[1] + p[2] * q[2]
 
 /** Two colours nearer in direction than this (1 − cos) can't be told from a colour and its shadow. */
-const LEAST_ANGLE = 0.02
+const LEAST_ANGLE = 0.003
+/** Seen in its own colour a table so much brighter than the leaf can pass for leaf where a shadow lies on it. */
+const BRIGHTER = 1.03
+/** Wood differs far less in hue than in brightness, so a difference in hue is worth so much more. */
+const HUE_WORTH = 2
 
-/** The leaf's share where a pixel is so much of one colour and so much, perhaps shaded, of the other; or null. */
-function unmixedShare(leaf: Colour, table: Colour, pixel: Colour): number | null {
+/**
+ * The leaf's share of a pixel, and how far apart leaf and table are for telling it. Where a shadow on the table would
+ * look more like the leaf, or the hues tell more, brightness is left out of it.
+ */
+function shareOf(leaf: Colour, table: Colour, pixel: Colour): { share: number | null; contrast: number } {
   const [ll, tt, lt] = [dot(leaf, leaf), dot(table, table), dot(leaf, table)]
-  const det = ll * tt - lt * lt
-  if (1 - lt / Math.sqrt(ll * tt) < LEAST_ANGLE || det < 1) return null
   const [lp, tp] = [dot(leaf, pixel), dot(table, pixel)]
-  const a = Math.max(0, (lp * tt - tp * lt) / det)
-  const b = Math.max(0, (tp * ll - lp * lt) / det)
-  return a + b > 0 ? a / (a + b) : null
+  const apart = Math.sqrt(Math.max(ll + tt - 2 * lt, 0))
+  const hue = HUE_WORTH * Math.sqrt(Math.max(ll * tt - lt * lt, 0) / Math.max(ll, tt))
+  const isShadowRisk = tt > BRIGHTER * lt && 1 - lt / Math.sqrt(ll * tt) > LEAST_ANGLE
+  if (!isShadowRisk && hue < apart)
+    return { share: apart < 1 ? null : within((lp - tp - lt + tt) / (apart * apart)), contrast: apart }
+  const a = Math.max(0, lp * tt - tp * lt)
+  const b = Math.max(0, tp * ll - lp * lt)
+  return { share: a + b > 0 ? a / (a + b) : null, contrast: hue }
 }
+
+const within = (share: number): number => Math.min(Math.max(share, 0), 1)

@@ -14,7 +14,7 @@ export interface Separated {
   readonly mask: Uint8Array
   /** Pixels unlike the table that are not the leaf, as a share of it. */
   readonly stray: number
-  /** The table has the colour of wood, so that the two can't be told apart by colour. */
+  /** The table has the colour of wood, so that the two can hardly be told apart by colour. */
   readonly isWoodLike: boolean
 }
 
@@ -59,7 +59,7 @@ export function separateLeaf(
   mask = withoutHoles(opened(mask, width, height, Math.max(1, Math.round(2 / mmPerPx))), width, height)
   if (countOf(mask) * mmPerPx * mmPerPx < 2_000) return refused('no leaf')
   if (touchesFrame(mask, width, height)) return refused('touches the frame')
-  return ok({ mask, stray: Math.max(0, stray), isWoodLike: isLikeWood(planes, mask, table) })
+  return ok({ mask, stray: Math.max(0, stray), isWoodLike: isLikeWood(planes, table) })
 }
 
 function freeOf(
@@ -155,16 +155,12 @@ const opened = (mask: Uint8Array, width: number, height: number, reach: number):
 const touchesFrame = (mask: Uint8Array, width: number, height: number): boolean =>
   countOf(overlap(mask, borderOf(width, height, 2))) > 0
 
-/** Colours apart by less than this in logarithms x 100 are as near as one board is to another. */
-const ALIKE = 26
+/** A table warmer than this (logarithm of red over blue x 100) is wood, or as good as wood. */
+const WARM = 25
 
-function isLikeWood([, warm, green]: readonly Plane[], mask: Uint8Array, table: Uint8Array): boolean {
-  const mean = (plane: Plane, where: Uint8Array) => {
-    let [sum, n] = [0, 0]
-    for (let i = 0; i < plane.length; i++) if (where[i]) [sum, n] = [sum + plane[i]!, n + 1]
-    return sum / Math.max(1, n)
-  }
-  const tableWarmth = mean(warm!, table)
-  const apart = Math.hypot(mean(warm!, mask) - tableWarmth, mean(green!, mask) - mean(green!, table))
-  return tableWarmth > 25 && apart < ALIKE
+/** On a table of the colour of wood, however light or dark, an outline is not to be trusted unseen. */
+function isLikeWood([, warm]: readonly Plane[], table: Uint8Array): boolean {
+  let sum = 0
+  for (let i = 0; i < table.length; i++) if (table[i]) sum += warm![i]!
+  return sum > WARM * countOf(table)
 }
