@@ -92,6 +92,8 @@ export interface FaceHandlers {
   readonly onSwap?: (one: CellId, other: CellId) => void
   /** null: clicked beside everything. */
   readonly onSelect?: (target: BoardTarget | null) => void
+  /** A spot of the face was pointed at; true when that was an answer to a question and picks nothing. */
+  readonly onSpot?: (at: Point<'panel'>) => boolean
 }
 
 export interface FaceScene {
@@ -120,6 +122,16 @@ export interface FaceScene {
   readonly selected: BoardTarget | null
   /** Whether the outline of the rest of each leaf shows. */
   readonly showLeaves: boolean
+  /** A spot that is asked about. */
+  readonly spot: FaceSpot | null
+  /** Drawn as it will be seen: trimmed, without seams, numbers and sizes. */
+  readonly finishedLook: boolean
+}
+
+export interface FaceSpot {
+  readonly at: Point<'panel'>
+  readonly radius: number
+  readonly words: string
 }
 
 export interface FaceCell {
@@ -132,6 +144,8 @@ export interface FaceCell {
   readonly wood: LeafWood
   /** A made-up leaf: what it is joined from, in place of the wood. */
   readonly made: FaceMade | null
+  /** How much lighter (above 0) or darker it shines than it is, from -1 to 1. */
+  readonly shine: number
 }
 
 /** The parts of a made-up leaf and the joints between them. */

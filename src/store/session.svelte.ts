@@ -16,6 +16,16 @@ export interface BoardView {
   readonly scale: number
 }
 
+/** How a finished face is looked at. */
+export interface FinishedLook {
+  /** How much leaves that lie the other side up shine unlike the others: 0 none, 1 as much as it can be. */
+  readonly shine: number
+  readonly lightFrom: LightFrom
+}
+
+/** On the drawing, whichever way the face lies. */
+export type LightFrom = 'top' | 'right' | 'bottom' | 'left'
+
 /** Where the person is and what is picked: never saved, never undone. */
 export class Session {
   #station: Station = $state('face')
@@ -27,6 +37,15 @@ export class Session {
 
   /** null: the whole face fills the board. */
   view: BoardView | null = $state.raw(null)
+
+  /** Whether pointing at a face asks where the wood of the spot came from. */
+  asksForPatch: boolean = $state(false)
+  /** The spot asked about; belongs to the part. */
+  patchAt: Point<'panel'> | null = $state.raw(null)
+  patchWidth: number = $state(20)
+
+  /** null: with seams, numbers and sizes, as it is worked on. */
+  finishedLook: FinishedLook | null = $state.raw(null)
 
   get station(): Station {
     return this.#station
@@ -44,6 +63,7 @@ export class Session {
     if (part === this.#part) return
     this.selected = null
     this.view = null
+    this.patchAt = null
     this.#part = part
   }
 

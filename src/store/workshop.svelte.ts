@@ -4,7 +4,7 @@ import type { Next } from '../core/commands/change-within'
 import { holdCuts } from '../core/commands/hold-cuts'
 import { derive, type DerivedPart } from '../core/derive'
 import type { Question, QuestionKind } from '../core/fit/questions'
-import { jobRests, type LeafRest } from '../core/ledger/offcuts'
+import { jobRests, leafRest, type LeafRest } from '../core/ledger/offcuts'
 import type { FlitchId, PartId } from '../core/ids'
 import type { Job, Part } from '../core/job/job'
 import type { Flitch } from '../core/leaves/flitch'
@@ -76,6 +76,11 @@ export class Workshop {
   /** What is left of the leaves of a face; none until all parts have been looked at, for what others take is not left. */
   restsOf(face: DerivedPart): readonly LeafRest[] {
     return this.#isWhole ? jobRests(this.derived.parts, this.job.shop, this.#answers, face) : []
+  }
+
+  /** What is left of one leaf of a face; null while that is not known, or where nothing is taken from it. */
+  restOf(face: DerivedPart, leaf: number): LeafRest | null {
+    return this.#isWhole ? leafRest(this.derived.parts, this.job.shop, this.#answers, face.flitch, leaf) : null
   }
 
   /** A question about a face as it is decided now. */

@@ -3,6 +3,11 @@
  * [S27] A place for a patch is called free only where it is sound, on the leaf, and clear of every piece.
  */
 import { describe, expect, it } from 'vitest'
+import { withoutMemory } from '../../src/core/fit/answers'
+import { regionCovers } from '../../src/core/geometry/polygon'
+import { usableArea } from '../../src/core/leaves/usable'
+import { leafRest } from '../../src/core/ledger/offcuts'
+import { offcutBeside } from '../../src/core/ledger/patch-offcut'
 import { findPatch, type PatchPlace } from '../../src/core/seams/find-patch'
 import { point, type Point } from '../../src/core/geometry/point'
 import { USUAL_SHOP } from '../../src/core/shop'
@@ -109,5 +114,47 @@ describe('a spot of a face', () => {
   it('[S26] comes with the nearest leaves first', () => {
     const far = cases.map(({ found }) => (found?.others ?? []).map(({ steps }) => Math.abs(steps)))
     expect(far.every((steps) => steps.every((step, i) => i === 0 || step >= steps[i - 1]!))).toBe(true)
+  })
+})
+
+describe('the offcut beside a spot', () => {
+  it('[A2] holds the whole patch in sound wood of the same leaf, as near as it goes', () => {
+    const seen = { sameLines: 0, aside: 0, none: 0 }
+    const wrong = cases
+      .filter((_, i) => i % 5 === 0)
+      .flatMap((c) => {
+        const { face, found } = c
+        if (!found?.spot) return []
+        const rest = leafRest([face], USUAL_SHOP, withoutMemory, face.flitch, found.leaf)
+        if (!rest) return [`${c.seed}: nothing taken`]
+        const beside = offcutBeside(rest, found.spot.at, radius)
+        const kept = rest.offcuts.filter(({ use, strip }) => use !== 'waste' && strip)
+        const wide = kept.filter(({ strip }) => Math.min(strip!.width, strip!.length) >= 2 * radius)
+        if (!beside) {
+          seen.none++
+          return wide.length > 0 ? [`${c.seed}: none, but ${wide.map(({ label }) => label).join()}`] : []
+        }
+        seen[beside.sameLines ? 'sameLines' : 'aside']++
+        const usable = usableArea(face.flitch, leafOf(c, found.leaf), USUAL_SHOP, 'show')
+        const { x, y } = beside.spot.at
+        const border = Array.from({ length: 16 }, (_, i) => (i * Math.PI) / 8).map((angle) => ({
+          x: x + (radius - 0.01) * Math.cos(angle),
+          y: y + (radius - 0.01) * Math.sin(angle),
+        }))
+        const [outer, ...holes] = beside.offcut.outline
+        const inside = border.every(
+          (p) =>
+            witness.isIn(outer, p) &&
+            !holes.some((hole) => witness.isIn(hole, p)) &&
+            regionCovers(usable, point(p.x, p.y)),
+        )
+        const straight = wide.some(
+          ({ strip }) => strip!.box.min.x + radius <= found.spot!.at.x && found.spot!.at.x <= strip!.box.max.x - radius,
+        )
+        return inside && beside.sameLines === straight ? [] : [`${c.seed}: inside ${inside}, straight ${straight}`]
+      })
+    expect(wrong).toEqual([])
+    expect(seen.sameLines).toBeGreaterThan(10)
+    expect(seen.aside + seen.none).toBeGreaterThan(3)
   })
 })

@@ -1,4 +1,4 @@
-import { compose, invert, type Transform } from '../../core/geometry/transform'
+import { compose, invert, transformPoint, type Transform } from '../../core/geometry/transform'
 import type { Point } from '../../core/geometry/point'
 import { addPainter, mountStage } from '../board-stage'
 import type { Board, FaceHandlers, FaceScene } from '../board-types'
@@ -9,12 +9,14 @@ import { followPointers } from '../gestures/pointers'
 import { swapLeaves, type TagOnTheWay } from '../gestures/swap-leaves'
 import { beginFrame, wantsFrame } from '../paint/picture-levels'
 import { createStillPicture } from '../still-picture'
-import { fitView, viewTransform } from '../view'
+import { fitView, viewTransform, type Size, type View } from '../view'
 import { faceMargins, layOutFace, NO_LAYOUT, TAG_HEIGHT, TAG_HEIGHT_TOUCH, type FaceLayout } from './face-layout'
 import { cellAt, pickFace, tagAt } from './face-pick'
 import { paintCells } from './paint-cells'
 import { paintDimensions } from './paint-dimensions'
+import { paintFinishedEdge, paintFinishedWood } from './paint-finished'
 import { paintLines } from './paint-lines'
+import { paintSpot } from './paint-spot'
 import { paintTagOnTheWay, paintTags } from './paint-tags'
 
 /**
@@ -29,7 +31,9 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
 
   const stage = mountStage(container, 3, () => camera.refit())
   const [woodLayer, markLayer, dragLayer] = stage.layers as [Layer, Layer, Layer]
-  const still = createStillPicture((ctx, view) => scene && paintCells(ctx, scene, view))
+  const still = createStillPicture((ctx, view) => {
+    if (scene) (scene.finishedLook ? paintFinishedWood : paintCells)(ctx, scene, view)
+  })
   const wood = addPainter(woodLayer, (ctx) => {
     beginFrame()
     still.paint(ctx, camera.view(), stage.size(), camera.moving())
@@ -37,9 +41,15 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
   })
   const marks = addPainter(markLayer, (ctx) => {
     if (!scene) return
+    if (scene.finishedLook) {
+      paintFinishedEdge(ctx, scene, camera.view())
+      paintSpot(ctx, scene, camera.view())
+      return
+    }
     paintLines(ctx, scene, layout, camera.view())
     paintDimensions(ctx, scene, layout, camera.view())
     paintTags(ctx, scene, layout, onTheWay?.from ?? null)
+    paintSpot(ctx, scene, camera.view())
   })
   const drag = addPainter(
     dragLayer,
@@ -48,10 +58,7 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
 
   const camera = createCamera({
     size: stage.size,
-    fitted: () =>
-      scene
-        ? fitView(scene.sheet, stage.size(), faceMargins(scene, stage.size()), scene.lying)
-        : { scale: 1, x: 0, y: 0, quarter: false },
+    fitted: () => (scene ? fittedView(scene, stage.size()) : { scale: 1, x: 0, y: 0, quarter: false }),
     changed: () => {
       wood.update()
       drawMarks()
@@ -61,7 +68,7 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
   function drawMarks(): void {
     if (!scene) return
     const coarse = matchMedia('(pointer: coarse)').matches
-    layout = layOutFace(scene, camera.view(), coarse ? TAG_HEIGHT_TOUCH : TAG_HEIGHT)
+    layout = scene.finishedLook ? NO_LAYOUT : layOutFace(scene, camera.view(), coarse ? TAG_HEIGHT_TOUCH : TAG_HEIGHT)
     marks.update()
   }
 
@@ -95,7 +102,8 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
       pan(() => true, camera.panBy),
     ],
     onClick: (at, { touch }) => {
-      if (scene) handlers.onSelect?.(pickFace(scene, layout, camera.view(), at, touch))
+      if (!scene || handlers.onSpot?.(transformPoint(invert(viewTransform<'panel'>(camera.view())), at))) return
+      if (!scene.finishedLook) handlers.onSelect?.(pickFace(scene, layout, camera.view(), at, touch))
     },
     onDoubleClick: () => camera.fit(),
     onHover: (at) => setCursor(container, at && cursorAt(at)),
@@ -146,7 +154,16 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
 type Layer = Parameters<typeof addPainter>[0]
 
 /** What the view was fitted to. */
-const outerKey = ({ sheet, lying, seams }: FaceScene): string => JSON.stringify([sheet, lying, seams.length > 14])
+const outerKey = ({ sheet, lying, seams, finishedLook }: FaceScene): string =>
+  JSON.stringify([sheet, lying, seams.length > 14, finishedLook])
+
+/** Without letters and sizes round it a finished face may fill the board. */
+const fittedView = (scene: FaceScene, size: Size): View =>
+  scene.finishedLook
+    ? fitView(scene.finished, size, FINISHED_MARGINS, scene.lying)
+    : fitView(scene.sheet, size, faceMargins(scene, size), scene.lying)
+
+const FINISHED_MARGINS = { top: 60, right: 32, bottom: 32, left: 32 }
 
 /** All that lines, tags and markers are drawn from: while the window is dragged it stays the same and only wood is drawn. */
 const marksKey = (scene: FaceScene): string =>

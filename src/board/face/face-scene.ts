@@ -19,9 +19,12 @@ import type {
   FaceMade,
   FaceMarker,
   FaceScene,
+  FaceSpot,
   LeafPictures,
   LeafWood,
 } from '../board-types'
+import type { FinishedLook } from '../../store/session.svelte'
+import { shineOf } from './shine'
 
 export interface FaceSceneOptions {
   readonly unit: LengthUnit
@@ -33,11 +36,15 @@ export interface FaceSceneOptions {
   readonly showLeaves?: boolean
   /** The numbers by which findings are listed; those without one are not marked. */
   readonly numbers?: ReadonlyMap<Finding, number>
+  readonly spot?: FaceSpot | null
+  /** As it will be seen when it is finished, in this light. */
+  readonly finished?: FinishedLook | null
 }
 
 /** A face as it is drawn, from what follows from the decisions about its part. */
 export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceScene {
-  const { unit, colours, lying = part.part.lying, selected = null, showLeaves = false } = options
+  const { unit, colours, lying = part.part.lying, selected = null, showLeaves = false, finished = null } = options
+  const cells = faceCells(part, options.pictures)
   return {
     label: faceLabel(part, unit),
     lying,
@@ -45,12 +52,14 @@ export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceSce
     colours,
     ...part.sizes,
     centre: centreOfRecipe(part.part.recipe),
-    cells: faceCells(part, options.pictures),
+    cells: finished ? shining(part, cells, finished, lying) : cells,
     seams: faceSeams(part),
     columns: part.plan.columns ?? [],
     markers: faceMarkers(part, options.numbers ?? new Map()),
     selected,
     showLeaves,
+    spot: options.spot ?? null,
+    finishedLook: finished !== null,
   }
 }
 
@@ -63,7 +72,11 @@ export const faceCells = (part: DerivedPart, pictures?: LeafPictures): readonly 
     leafToPanel: piece.leafToPanel,
     wood: pieceWood(part.flitch, piece, pictures),
     made: faceMade(part.flitch, piece, pictures),
+    shine: 0,
   }))
+
+const shining = (part: DerivedPart, cells: readonly FaceCell[], look: FinishedLook, lying: boolean) =>
+  cells.map((cell) => ({ ...cell, shine: look.shine * shineOf(cell, part.flitch, look.lightFrom, lying) }))
 
 function faceMade(flitch: Flitch, piece: Piece, pictures?: LeafPictures): FaceMade | null {
   const { made, leafToPanel } = piece

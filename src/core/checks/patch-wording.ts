@@ -5,18 +5,29 @@ import type { LengthUnit } from '../units/unit'
 /** No more leaves than this are told of: farther off in the log the figure is another. */
 const NEAREST = 3
 
-/** Where a spot of the face came from, where the same figure is to be had, and how to lay the patch. */
-export function patchSentences(place: PatchPlace, unit: LengthUnit): readonly string[] {
+/**
+ * Where a spot of the face came from, where the same figure is to be had, and how to lay the patch; between them what is
+ * to be said of an offcut of the same leaf.
+ */
+export function patchSentences(place: PatchPlace, unit: LengthUnit, offcut: string | null = null): readonly string[] {
   const free = place.others.find(({ trouble }) => trouble === null)
   return [
     `This is leaf ${place.leaf}, ${place.turnedOver ? 'turned over' : 'number up'}. ${spotWords(place.spot, unit)}`,
+    ...(offcut ? [offcut] : []),
     ...place.others.slice(0, NEAREST).map((other) => otherSentence(other, unit)),
     ...(free && place.others.indexOf(free) >= NEAREST ? [`The nearest free one: ${otherSentence(free, unit)}`] : []),
-    free
-      ? `Cut the patch with the number up, and lay it ${place.turnedOver ? 'turned over, as the leaf lies' : 'so'}, its grain the same way.`
-      : 'No other leaf has this spot free. Take the patch from an offcut of the same leaf.',
+    ...(free ? [] : [`No other leaf has this spot free.${offcut ? '' : ' Look for like figure among the spares.'}`]),
+    ...(free || offcut
+      ? [
+          `Cut the patch with the number up, and lay it ${place.turnedOver ? 'turned over, as the leaf lies' : 'so'}, its grain the same way.`,
+        ]
+      : []),
   ]
 }
+
+/** For the mark on the face itself: `leaf 4, turned over`. */
+export const patchMark = ({ leaf, turnedOver }: PatchPlace): string =>
+  `leaf ${leaf}, ${turnedOver ? 'turned over' : 'number up'}`
 
 function spotWords(spot: LeafSpot | null, unit: LengthUnit): string {
   const say = (length: number) => showLength(length, unit, 'place')

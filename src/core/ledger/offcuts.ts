@@ -11,14 +11,14 @@ import { intersect, regionLess, withoutSlivers } from '../geometry/clip'
 import { point } from '../geometry/point'
 import { polygonArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
 import type { FlitchId } from '../ids'
-import { leafOutline } from '../leaves/bundle'
+import { findLeaf, leafOutline } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
 import { usableArea } from '../leaves/usable'
 import type { Answers } from '../fit/answers'
 import { largestStrip, type GrainStrip } from '../scarf/strip'
 import type { Shop } from '../shop'
-import { claimsOf, type LedgerFace } from './claims'
+import { claimsOf, type Claim, type LedgerFace } from './claims'
 
 /** What a piece left over is good for, by its largest sound strip. */
 export type OffcutUse = 'edges and scarfs' | 'patches' | 'waste'
@@ -63,20 +63,34 @@ export function jobRests(
   return flitches.flatMap((flitch) =>
     flitch.leaves
       .filter(({ number }) => !only || wanted.has(number))
-      .flatMap((leaf): readonly LeafRest[] => {
-        const planned = claims.filter((claim) => claim.flitch === flitch.id && claim.leaf === leaf.number && !claim.cut)
-        const taken = [
-          ...planned.flatMap(({ region }) => region.map(([outer]) => outer)),
-          ...leaf.cuts.map(({ outline }) => outline),
-        ]
-        if (taken.length === 0) return []
-        const offcuts = answers('offcuts', [flitch, leaf, shop, ...taken], () => leafOffcuts(flitch, leaf, shop, taken))
-        return [{ flitch: flitch.id, leaf: leaf.number, outline: leafOutline(flitch, leaf), taken, offcuts }]
-      }),
+      .flatMap((leaf) => restOf(flitch, leaf, claims, shop, answers) ?? []),
   )
 }
 
-/** What is left of one leaf. */
+/** What is left of one leaf; null where nothing is taken from it. All faces of the job must be given. */
+export function leafRest(
+  faces: readonly LedgerFace[],
+  shop: Shop,
+  answers: Answers,
+  flitch: Flitch,
+  number: number,
+): LeafRest | null {
+  const leaf = findLeaf(flitch, number)
+  return leaf && restOf(flitch, leaf, faces.flatMap(claimsOf), shop, answers)
+}
+
+function restOf(flitch: Flitch, leaf: Leaf, claims: readonly Claim[], shop: Shop, answers: Answers): LeafRest | null {
+  const planned = claims.filter((claim) => claim.flitch === flitch.id && claim.leaf === leaf.number && !claim.cut)
+  const taken = [
+    ...planned.flatMap(({ region }) => region.map(([outer]) => outer)),
+    ...leaf.cuts.map(({ outline }) => outline),
+  ]
+  if (taken.length === 0) return null
+  const offcuts = answers('offcuts', [flitch, leaf, shop, ...taken], () => leafOffcuts(flitch, leaf, shop, taken))
+  return { flitch: flitch.id, leaf: leaf.number, outline: leafOutline(flitch, leaf), taken, offcuts }
+}
+
+/** What is left of a leaf from which this is taken. */
 export function leafOffcuts(flitch: Flitch, leaf: Leaf, shop: Shop, taken: readonly Ring<'leaf'>[]): readonly Offcut[] {
   const outline = leafOutline(flitch, leaf)
   const rest = regionLess<'leaf'>([[outline]], ...taken.map((ring): Region<'leaf'> => [[ring]]))

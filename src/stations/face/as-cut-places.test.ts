@@ -3,7 +3,7 @@ import { centreSeams, measurePlaces } from './as-cut-places'
 import { plannedMeasures } from '../../core/seams/as-cut'
 import { USUAL_SHOP } from '../../core/shop'
 import { faceOf, fourWay, partOf, radial, strips } from '../../../tests/properties/job-builders'
-import { spotOnPanel } from './spot-on-panel'
+import { spotAsDrawn, spotOnPanel } from './spot-on-panel'
 
 describe('the seams a sheet is laid by', () => {
   it.each([
@@ -28,6 +28,11 @@ describe('the seams a sheet is laid by', () => {
 })
 
 describe('a spot on the drawing', () => {
+  it.each([false, true])('[A2] is the same pointed at and typed, lying: %s', (lying) => {
+    const part = { width: 420, length: 1500, lying }
+    expect(spotAsDrawn(part, spotOnPanel(part, { left: 110, top: 37 }))).toEqual({ left: 110, top: 37 })
+  })
+
   it('is taken to the panel, upright and lying', () => {
     const size = { width: 400, length: 1500 }
     expect(spotOnPanel({ ...size, lying: false }, { left: 10, top: 20 })).toEqual({ x: -190, y: -730 })
