@@ -6,6 +6,7 @@ export const STATIONS = [
   { id: 'parts', name: 'Parts' },
   { id: 'face', name: 'Face' },
   { id: 'cutting', name: 'Cutting' },
+  { id: 'press', name: 'Press' },
 ] as const
 
 export type StationId = (typeof STATIONS)[number]['id']
@@ -21,6 +22,8 @@ export function stationWords(id: StationId, workshop: Workshop): string {
       return workshop.face ? partState(workshop.face).words : 'no part yet'
     case 'cutting':
       return cuttingWords(workshop)
+    case 'press':
+      return 'to press'
   }
 }
 

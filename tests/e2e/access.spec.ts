@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright'
 import { expect } from '@playwright/test'
 import { test } from './plain-grain'
 
-const STATIONS = ['Flitch', 'Parts', 'Face', 'Cutting']
+const STATIONS = ['Flitch', 'Parts', 'Face', 'Cutting', 'Press']
 
 for (const colorScheme of ['light', 'dark'] as const) {
   test.describe(`in ${colorScheme} colours`, () => {

@@ -28,9 +28,16 @@ export function layerLine(layer: Layer, unit: LengthUnit): string {
     const grain = layer.board.includes('plywood') ? `, outer plies ${grainWords(layer.grain)}` : ''
     return `${layer.board}, ${thick}${grain}`
   }
-  const name = findWood(layer.species)?.name ?? (layer.species.trim() || 'unnamed wood')
+  const name = woodName(layer.species)
   const what = layer.kind === 'solid' ? `solid ${name}` : `${name}, ${layer.cut} cut`
   return `${what}, ${thick}, ${grainWords(layer.grain)}`
+}
+
+/** A wood as it is spoken of, `black walnut`, where the tables list it as `walnut, black`. */
+export function woodName(species: string): string {
+  const listed = findWood(species)?.name ?? (species.trim() || 'unnamed wood')
+  const [kind, of] = listed.split(', ')
+  return kind && of ? `${of} ${kind}` : listed
 }
 
 /** How a grain lies on the panel. */
