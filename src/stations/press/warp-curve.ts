@@ -9,7 +9,7 @@ export type Over = 'acrossWidth' | 'alongLength'
 export const CURVE = { width: 300, half: 46 }
 
 /** A bow of so many mm fills the drawing; smaller ones stay as small beside it, larger ones are fitted in. */
-const FILLS = 4
+const FILLS = 2
 
 /** Units of the drawing for a mm, the same for both seasons and directions. */
 export function bowScale(warps: readonly Warp[]): number {
