@@ -1,3 +1,4 @@
+import { balanceOf } from '../core/press/balance'
 import { partState, thingsToMend } from '../stations/parts/part-words'
 import type { Workshop } from '../store/workshop.svelte'
 
@@ -23,7 +24,7 @@ export function stationWords(id: StationId, workshop: Workshop): string {
     case 'cutting':
       return cuttingWords(workshop)
     case 'press':
-      return 'to press'
+      return pressWords(workshop)
   }
 }
 
@@ -47,4 +48,11 @@ function cuttingWords({ job, derived, isWhole }: Workshop): string {
   if (!isWhole) return `${count(job.parts.length, 'part')} to cut`
   const ready = derived.parts.filter((face) => face.play.region.length > 0 && thingsToMend(face) === 0).length
   return derived.parts.length ? `${ready} of ${derived.parts.length} ready to cut` : 'nothing to cut yet'
+}
+
+/** A face without a single grain can't be judged: it is not counted as wrong. */
+function pressWords({ job: { parts } }: Workshop): string {
+  if (parts.length === 0) return 'nothing to press yet'
+  const off = parts.filter(({ pressing }) => balanceOf(pressing.layers).verdict === 'unbalanced').length
+  return off > 0 ? `${off} of ${parts.length} not balanced` : `${count(parts.length, 'part')}, balanced`
 }

@@ -31,7 +31,3 @@ function fitNotes({ pressing, width, length, core }: Part, room: PressRoom, unit
     words: fitSentence(trouble, unit),
   }))
 }
-
-/** Whether there is something about a pressing to look at before it is done. */
-export const needsALook = (plan: PressPlan, notes: readonly PressNote[]): boolean =>
-  plan.balance.verdict === 'unbalanced' || notes.some(({ grave }) => grave)
