@@ -1,4 +1,3 @@
-import { balanceOf } from '../core/press/balance'
 import { partState, thingsToMend } from '../stations/parts/part-words'
 import type { Workshop } from '../store/workshop.svelte'
 
@@ -50,9 +49,10 @@ function cuttingWords({ job, derived, isWhole }: Workshop): string {
   return derived.parts.length ? `${ready} of ${derived.parts.length} ready to cut` : 'nothing to cut yet'
 }
 
-/** A face without a single grain can't be judged: it is not counted as wrong. */
-function pressWords({ job: { parts } }: Workshop): string {
-  if (parts.length === 0) return 'nothing to press yet'
-  const off = parts.filter(({ pressing }) => balanceOf(pressing.layers).verdict === 'unbalanced').length
-  return off > 0 ? `${off} of ${parts.length} not balanced` : `${count(parts.length, 'part')}, balanced`
+function pressWords({ job, derived, isWhole }: Workshop): string {
+  if (job.parts.length === 0) return 'nothing to press yet'
+  const parts = count(job.parts.length, 'part')
+  if (!isWhole) return `${parts} to press`
+  const wrong = derived.parts.filter(({ pressFindings }) => pressFindings.length > 0).length
+  return wrong ? `${wrong} of ${parts} to mend` : `${parts}, all in order`
 }

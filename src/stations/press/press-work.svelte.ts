@@ -1,5 +1,6 @@
 import {
   addLayer,
+  applyPressRemedy,
   changeDataSheet,
   changeLayer,
   changePressing,
@@ -16,7 +17,7 @@ import type { Side } from '../../core/geometry/box'
 import type { DerivedPart } from '../../core/derive'
 import type { Part } from '../../core/job/job'
 import { layerName } from '../../core/press/layer-words'
-import { planPressing, type PressPlan } from '../../core/press/press-plan'
+import type { PressRemedy } from '../../core/press/of-job/press-finding'
 import type { DataSheet, EdgeWork, GlueName, Layer, PressRoom } from '../../core/press/pressing'
 import { ok } from '../../core/result'
 import type { Workshop } from '../../store/workshop.svelte'
@@ -43,19 +44,6 @@ export class PressWork {
   /** The leaves that face the part. */
   get leaf(): { readonly species: string; readonly thickness: number } {
     return this.workshop.flitchOf(this.part.flitch) ?? { species: '', thickness: 0.6 }
-  }
-
-  get plan(): PressPlan {
-    const { part } = this
-    return planPressing({
-      pressing: part.pressing,
-      room: this.room,
-      panel: { width: part.width, length: part.length },
-      core: part.core,
-      overhang: part.overhang,
-      panels: 1,
-      unit: this.unit,
-    })
   }
 
   decide(label: string, patch: PressingPatch): boolean {
@@ -96,6 +84,10 @@ export class PressWork {
 
   readSheet(label: string, glue: GlueName, patch: Partial<DataSheet>): boolean {
     return this.workshop.act(`Data sheet of ${glue}: ${label}`, changeDataSheet(this.workshop.job, glue, patch))
+  }
+
+  mend(label: string, remedy: PressRemedy): boolean {
+    return this.#act(label, applyPressRemedy(this.workshop.job, this.part.id, remedy))
   }
 
   #name(nth: number): string {
