@@ -3,10 +3,14 @@
  * J29 What is done to an edge changes the core as pressed in the same step, and what the edge has to be sawn off stays
  *     as far as there is room for it.
  * J30 Leaves of the flitch that lie in a build-up follow the flitch; other veneers stay.
+ * W26 What is seriously wrong with the gluing of a part is a finding of the press, with a remedy where there is one.
  * J31 A glue line made before goes along with the sheets on both its sides, and with no others.
  */
 import { describe, expect, it } from 'vitest'
 import { SAMPLE } from '../../../tests/generators/sample-job'
+import { pressFindingSentence, pressRemedyLabel } from '../checks/press-wording'
+import { derive } from '../derive'
+import { withoutMemory } from '../fit/answers'
 import type { Job } from '../job/job'
 import { leafLayer, USUAL_BOARD } from '../press/usual-pressing'
 import type { Next } from './change-within'
@@ -21,6 +25,7 @@ function taken(next: Next): Job {
   return next.value
 }
 const sentence = (next: Next) => (next.ok ? 'taken' : commandSentence(next.reason, (mm) => `${mm / 25.4} in`))
+const door = SAMPLE.parts[0]!
 const doorOf = (next: Next) => taken(next).parts[0]!
 const pressingOf = (next: Next) => doorOf(next).pressing
 
@@ -112,6 +117,55 @@ describe('what follows', () => {
     const sunburst = taken(changeRecipe(SAMPLE, 'door', { pattern: 'radial' }))
     expect(sunburst.parts[0]!.pressing.layers[0]).toMatchObject({ grain: 'no single grain' })
     expect(pressingOf(changeRecipe(sunburst, 'door', { pattern: 'strips' })).layers[0]).toMatchObject({ grain: 90 })
+  })
+})
+
+describe('findings of the press', () => {
+  const found = (job: Job) => derive(job, withoutMemory).parts[0]!.pressFindings
+  const told = (job: Job) =>
+    found(job).map((finding) => pressFindingSentence(finding, job.parts[0]!.pressing.layers, 'mm'))
+
+  it('[W26] a plain part has none', () => expect(found(SAMPLE)).toEqual([]))
+
+  it('[W26] without a backer it is not balanced, and the remedy puts one on', () => {
+    const bare = taken(press.removeLayer(SAMPLE, 'door', 2))
+    expect(told(bare)).toEqual([
+      'The panel is not balanced. There is nothing on the back: glue on a backer like the face, 0.6 mm, grain along the length, in the same pressing.',
+    ])
+    const [remedy] = found(bare)[0]!.remedies
+    expect(pressRemedyLabel(remedy!)).toBe('Put a backer on')
+    expect(pressingOf(press.applyPressRemedy(bare, 'door', remedy!))).toEqual(door.pressing)
+  })
+
+  it('[W26] a glue too cold for the shop, and one that is not', () => {
+    const cold = taken(press.changePressRoom(SAMPLE, { coreTemperature: 16 }))
+    expect(told(cold)).toEqual([
+      'The cores are at 16 °C (61 °F), and plastic resin needs 21 °C (70 °F) in core and glue line. Warm the cores right through, or take another glue.',
+    ])
+    const [remedy] = found(cold)[0]!.remedies
+    expect(found(taken(press.applyPressRemedy(cold, 'door', remedy!)))).toEqual([])
+    const read = taken(press.changeDataSheet(cold, 'plastic resin, powder', { leastTemperature: 15 }))
+    expect(found(read)).toEqual([])
+  })
+
+  it('[W26] a panel too large for the bag goes between cauls', () => {
+    const large = taken(changePart(SAMPLE, 'door', { width: 1400, length: 2700 }))
+    expect(told(large)).toContain(
+      'The core is 260 mm too large for the platen. Take a larger platen, or press between cauls.',
+    )
+    const mended = taken(press.applyPressRemedy(large, 'door', { remedy: 'method', method: 'cauls' }))
+    expect(found(mended).filter(({ code }) => code === 'fit')).toEqual([])
+  })
+
+  it('[W26] a glue that is not made for the work', () => {
+    const hammered = taken(press.changePressing(SAMPLE, 'door', { method: 'leaf by leaf' }))
+    expect(told(hammered)[0]).toContain('only hide glue does')
+    expect(found(hammered)[0]!.remedies).toEqual([{ remedy: 'glue', glue: 'hide' }])
+  })
+
+  it('[W26] the face has none of it: a cold shop is no reason not to cut', () => {
+    const cold = taken(press.changePressRoom(SAMPLE, { coreTemperature: 16 }))
+    expect(derive(cold, withoutMemory).parts[0]!.findings).toEqual(derive(SAMPLE, withoutMemory).parts[0]!.findings)
   })
 })
 

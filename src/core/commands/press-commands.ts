@@ -5,6 +5,7 @@ import { pressRoomTrouble } from '../job/check-part'
 import type { Job, Part } from '../job/job'
 import { edgeSpare, pressedEdge } from '../press/edges'
 import { withLayer, withLayerMoved, withoutLayer } from '../press/change-layers'
+import type { PressRemedy } from '../press/of-job/press-finding'
 import {
   NO_DATA_SHEET,
   type DataSheet,
@@ -14,6 +15,7 @@ import {
   type Pressing,
   type PressRoom,
 } from '../press/pressing'
+import { facedTwice } from '../press/warp'
 import { ok, refused } from '../result'
 import { changeWithinPart, patched, type Next } from './change-within'
 
@@ -54,6 +56,18 @@ export const setEdge = (job: Job, id: PartId, side: Side, work: EdgeWork): Next 
     const edges = { ...part.pressing.edges, ...all(work) }
     return ok({ ...part, core: { ...part.core, ...all(moved) }, pressing: { ...part.pressing, edges } })
   })
+
+/** The part with a finding's remedy carried out. */
+export function applyPressRemedy(job: Job, id: PartId, remedy: PressRemedy): Next {
+  switch (remedy.remedy) {
+    case 'glue':
+      return changePressing(job, id, { glue: remedy.glue })
+    case 'method':
+      return changePressing(job, id, { method: remedy.method })
+    case 'backer':
+      return changeWithinPressing(job, id, (pressing) => ({ ...pressing, layers: facedTwice(pressing.layers) }))
+  }
+}
 
 const SIDES: readonly Side[] = ['top', 'right', 'bottom', 'left']
 

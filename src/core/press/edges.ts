@@ -157,3 +157,18 @@ export function edgeStrips(
   const count = lengths.reduce((sum, length) => sum + Math.ceil(length / leaf.length - 1e-9), 0)
   return { count, width, lengths, perLeaf, leaves: Math.ceil(count / perLeaf) }
 }
+
+/** Whether veneer goes on any edge. */
+export const hasEdgeVeneer = (edges: Readonly<Record<Side, EdgeWork>>): boolean =>
+  SIDES.some((side) => edges[side].edge.startsWith('edge veneer'))
+
+export const LEAF_TOO_NARROW =
+  'A leaf is too narrow for a strip as wide as the edge is thick: take the edges from another leaf.'
+
+/** How many strips are cut from the same leaves, and how many leaves they take. */
+export function stripSentence({ count, width, lengths, perLeaf, leaves }: EdgeStrips, unit: LengthUnit): string {
+  const strips = count === 1 ? 'One strip' : `${count} strips`
+  const pieced = count > lengths.length ? ', the long ones pieced' : ''
+  const from = leaves === 1 ? 'one leaf is enough' : `${leaves} leaves are needed`
+  return `${strips} for the edges from the same leaves, ${showLength(width, unit, 'seam')} wide${pieced}: ${perLeaf} lie side by side on a leaf, ${from}. Cut them from what is left over, before it is thrown away.`
+}

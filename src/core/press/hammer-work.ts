@@ -78,3 +78,12 @@ export function hammerSentences(leaves: readonly HammerLeaf[], unit: LengthUnit)
     'Lay the back the same way at once, or weight the panel: one wet side pulls it hollow.',
   ]
 }
+
+/** A face that is not laid in strips side by side. */
+export const HAMMER_OTHERWISE: string[] = [
+  'Draw every seam of the face on the core, from its centre lines.',
+  'Size the core with thin glue and let it dry; damp the leaf’s upper side as you lay it.',
+  'Lay the piece nearest the centre first, then outwards, each lapping those that lie: hammer from its middle out along the grain.',
+  'Cut through both leaves along the line, lift the waste, press the seam down and tape it, before the next piece goes on.',
+  'Lay the back the same way at once, or weight the panel: one wet side pulls it hollow.',
+]

@@ -23,6 +23,8 @@ const TASK: PressTask = {
   core: { top: 6, right: 6, bottom: 6, left: 6 },
   overhang: { top: 10, right: 6, bottom: 10, left: 6 },
   panels: 1,
+  borders: [-186, 0, 186],
+  leaf: { width: 300, length: 2400 },
   unit: 'mm',
 }
 const plan = (change: Partial<Pressing>, task: Partial<PressTask> = {}) =>
@@ -201,7 +203,12 @@ describe('the plan', () => {
 
   it('[W25] leaf by leaf nothing of the bag is told', () => {
     const found = plan({ method: 'leaf by leaf', glue: 'hide' })
-    expect(found.press).toEqual([])
+    expect(found.press[0]).toBe('Draw the seams on the core, from its left edge: 186 mm.')
+    expect(found.fit).toEqual([])
+    expect(found.press.join(' ')).not.toMatch(/bag|platen|caul/)
+    expect(plan({ method: 'leaf by leaf', glue: 'hide' }, { borders: null }).press.join(' ')).toContain(
+      'nearest the centre',
+    )
     expect(found.glue.verdict.verdict).toBe('suits')
     expect(JSON.stringify(found.cautions)).not.toContain('The bag presses')
   })

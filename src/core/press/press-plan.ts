@@ -14,22 +14,33 @@ import {
   NEVER_HOLLOW,
   overhangSentence,
   overhangTroubles,
+  type FitTrouble,
 } from './bag-advice'
 import { balanceOf, balanceSentences, type Balance } from './balance'
 import { clampSentences } from './cauls'
 import { cautionsAt, type Caution } from './cautions'
 import { chooseGlue, judgeGlue, type GlueTask, type GlueVerdict } from './choose-glue'
 import { curveSentence, curveTrouble, developed } from './curved-work'
-import { coreSentence, edgeOrder, sizeWith } from './edges'
+import {
+  coreSentence,
+  edgeOrder,
+  edgeStrips,
+  hasEdgeVeneer,
+  LEAF_TOO_NARROW,
+  sizeWith,
+  stripSentence,
+  type EdgeStrips,
+} from './edges'
 import { amountSentence, BOTH_AT_ONCE, coatingSentence, glueLines, glueNeed, type GlueNeed } from './glue-amount'
 import { glueInUse, type GlueInUse } from './glues'
+import { HAMMER_OTHERWISE, hammerOrder, hammerSentences } from './hammer-work'
 import { layerLine } from './layer-words'
 import { minutesToPressure, openSentence } from './open-time'
 import { pressTimeSentences } from './press-time'
 import { NO_DATA_SHEET, type DataSheet, type GlueName, type Layer, type Pressing, type PressRoom } from './pressing'
 import { sandingSentence } from './sanding'
 import { STEPS, type StepName } from './steps'
-import { thicknessSentences } from './thickness'
+import { thicknessSentences, totalThickness, type Thickness } from './thickness'
 import { pressureSentences } from './vacuum'
 import { backerSentence, UPPER_BOUND, warpSentences } from './warp-words'
 import { panelMovement, warpOverYear, worstBow, type PanelSize, type SeasonWarp } from './warp'
@@ -46,6 +57,10 @@ export interface PressTask {
   readonly overhang: Edges
   /** Panels of this kind that are spread and closed in one go. */
   readonly panels: number
+  /** Borders of the strips from the left, the outer edges first and last; null where the face is not laid in strips. */
+  readonly borders: readonly number[] | null
+  /** What a leaf of the face has to give for strips on the edges. */
+  readonly leaf: PanelSize
   readonly unit: LengthUnit
 }
 
@@ -64,6 +79,13 @@ export interface PressPlan {
   }
   /** Pressure, fit and order of the way of pressing that was chosen. */
   readonly press: readonly string[]
+  /** Where the core, the platen and the bag do not fit each other; empty outside the bag. */
+  readonly fit: readonly FitTrouble[]
+  /** Where the core goes into the press. */
+  readonly pressed: PanelSize
+  readonly total: Thickness
+  /** Strips of veneer for the edges; null where none is veneered, or a leaf is too narrow. */
+  readonly strips: EdgeStrips | null
   readonly edges: readonly string[]
   readonly curve: readonly string[]
   readonly afterwards: readonly string[]
@@ -79,7 +101,11 @@ export function planPressing(task: PressTask): PressPlan {
     warp: warpPlan(task),
     glue: gluePlan(task),
     press: pressWords(task),
-    edges: [coreSentence(panel, pressing.edges, task.core, unit), ...edgeOrder(pressing.edges)],
+    fit: bagFit(task),
+    pressed: sizeWith(panel, task.core),
+    total: totalThickness(pressing.layers),
+    strips: stripsOf(task),
+    edges: edgeWords(task),
     curve: curveWords(task),
     afterwards: afterwardsWords(pressing, unit),
     cautions: cautionsOf(task),
@@ -170,20 +196,42 @@ export function glueTask({ pressing, room, panel, core, panels }: PressTask): Gl
   }
 }
 
-function pressWords({ pressing, room, panel, core, overhang, unit }: PressTask): string[] {
+function pressWords(task: PressTask): string[] {
+  const { pressing, room, panel, core, overhang, unit } = task
   const size = sizeWith(panel, core)
   const area = size.width * size.length
   if (pressing.method === 'cauls') return clampSentences(size, room.clamps, unit)
-  if (pressing.method === 'leaf by leaf') return []
-  const stack = pressing.layers.reduce((sum, { thickness }) => sum + thickness, 0) + BESIDES_THE_WORK
+  if (pressing.method === 'leaf by leaf') return hammerWords(task.borders, unit)
   const caul = caulSize(size)
   return [
     ...pressureSentences(room.suction, area, pressing.layers, sheetOf(room, pressing.glue).pressure),
-    ...fitTroubles(size, stack, room).map((trouble) => fitSentence(trouble, unit)),
+    ...bagFit(task).map((trouble) => fitSentence(trouble, unit)),
     ...overhangTroubles(overhang).map((trouble) => overhangSentence(trouble, unit)),
     `Caul: ${showLength(caul.width, unit, 'whole')} x ${showLength(caul.length, unit, 'whole')}.`,
     ...bagOrder(pressing.layers),
     NEVER_HOLLOW,
+  ]
+}
+
+const hammerWords = (borders: readonly number[] | null, unit: LengthUnit): string[] =>
+  borders ? hammerSentences(hammerOrder(borders), unit) : HAMMER_OTHERWISE
+
+function bagFit({ pressing, room, panel, core }: PressTask): readonly FitTrouble[] {
+  if (pressing.method !== 'bag') return []
+  const stack = pressing.layers.reduce((sum, { thickness }) => sum + thickness, 0) + BESIDES_THE_WORK
+  return fitTroubles(sizeWith(panel, core), stack, room)
+}
+
+const stripsOf = ({ pressing, panel, leaf }: PressTask): EdgeStrips | null =>
+  edgeStrips({ ...panel, thickness: totalThickness(pressing.layers).nominal }, pressing.edges, leaf)
+
+function edgeWords(task: PressTask): string[] {
+  const { pressing, panel, core, unit } = task
+  const strips = stripsOf(task)
+  return [
+    coreSentence(panel, pressing.edges, core, unit),
+    ...edgeOrder(pressing.edges),
+    ...(strips ? [stripSentence(strips, unit)] : hasEdgeVeneer(pressing.edges) ? [LEAF_TOO_NARROW] : []),
   ]
 }
 
