@@ -8,7 +8,7 @@ export function partTask(
   part: Part,
   flitch: Flitch,
   { pressRoom, unit }: Pick<Job, 'pressRoom' | 'unit'>,
-  columns: readonly { readonly from: number; readonly to: number }[] | null,
+  columns: Columns | null,
 ): PressTask {
   const { pressing, width, length, core, overhang } = part
   return {
@@ -18,11 +18,18 @@ export function partTask(
     core,
     overhang,
     panels: 1,
-    borders: columns?.[0] ? [columns[0].from, ...columns.map(({ to }) => to)] : null,
+    borders: columns?.[0] ? bordersOnCore(columns, part) : null,
     leaf: leafRoom(flitch),
     unit,
   }
 }
+
+/** Seams as they stand in the panel, between the edges of the core that lies on the bench. */
+function bordersOnCore(columns: Columns, { width, core }: Part): number[] {
+  return [-width / 2 - core.left, ...columns.slice(1).map(({ from }) => from), width / 2 + core.right]
+}
+
+type Columns = readonly { readonly from: number; readonly to: number }[]
 
 /** What a leaf of the common outline has between its margins. */
 function leafRoom({ outline, sideMargin, endMargin }: Flitch): PressTask['leaf'] {
