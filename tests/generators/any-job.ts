@@ -8,6 +8,7 @@ import type { Point } from '../../src/core/geometry/point'
 import type { Flitch } from '../../src/core/leaves/flitch'
 import type { Defect, DefectKind, Leaf } from '../../src/core/leaves/leaf'
 import type { Border } from '../../src/core/patterns/border'
+import { takesItsCount } from '../../src/core/patterns/count-taken'
 import { isRunning, type Recipe } from '../../src/core/patterns/recipe'
 import { pressingTroubles, roomTroubles } from '../../src/core/press/press-trouble'
 import type { Curve, DataSheet, EdgeWork, Layer, Pressing, PressRoom } from '../../src/core/press/pressing'
@@ -368,6 +369,9 @@ const anyPressRoom: fc.Arbitrary<PressRoom> = fc
 const anyPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
   anyPlainPart(id, flitches)
     .map((part) => fittedPart(part, 'width'))
+    .map((part) =>
+      takesItsCount(part.recipe) ? part : { ...part, recipe: { ...part.recipe, count: 'fewest' as const } },
+    )
     .filter((part) => partTrouble(part, '') === null)
 
 const anyBorder: fc.Arbitrary<Border> = fc.record({

@@ -5,6 +5,7 @@ import type { Job, Nudge, Part } from '../job/job'
 import type { MakeUp } from '../job/make-up'
 import { partInWords } from '../job/place-words'
 import { usualRecipe } from '../job/usual'
+import { takesItsCount } from '../patterns/count-taken'
 import {
   isRunning,
   type BoxRecipe,
@@ -62,8 +63,12 @@ export const turnWindow = (job: Job, id: PartId, degrees: number): Next =>
 /** A field that the pattern does not have is left out: a recipe holds only what it means. */
 function patchedRecipe(recipe: Recipe, patch: RecipePatch): Recipe {
   const known = Object.entries(patch).filter(([key]) => key in recipe)
-  return togetherAgain(patched(recipe, Object.fromEntries(known)), patch)
+  return withCountTaken(togetherAgain(patched(recipe, Object.fromEntries(known)), patch), patch)
 }
+
+/** A number of leaves that was good before and no longer goes with the newer decision gives way to the fewest. */
+const withCountTaken = (recipe: Recipe, patch: RecipePatch): Recipe =>
+  'count' in patch || takesItsCount(recipe) ? recipe : { ...recipe, count: 'fewest' }
 
 /** A slip-centre-book is laid in centre balance alone: the newer of two decisions that don't go together holds. */
 function togetherAgain(recipe: Recipe, patch: RecipePatch): Recipe {

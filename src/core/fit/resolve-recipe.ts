@@ -5,7 +5,7 @@ import type { Part } from '../job/job'
 import type { Band } from '../patterns/columns'
 import { BOX_COUNT } from '../patterns/box'
 import { DIAMOND_COUNT } from '../patterns/diamond'
-import { END_MATCH_COUNTS } from '../patterns/end-match'
+import { countTaken, nextCountTaken } from '../patterns/count-taken'
 import { FOUR_WAY_COUNTS } from '../patterns/four-way'
 import type { Sizes } from '../patterns/pattern'
 import { leastHerringboneLeaves, stripsInColumn } from '../patterns/herringbone'
@@ -13,7 +13,7 @@ import { leastParquetLeaves, parquetPieces } from '../patterns/parquet'
 import { PLANK_COUNTS, plankCountByHand } from '../patterns/planks'
 import { RADIAL_COUNTS } from '../patterns/radial'
 import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
-import { CENTRE_BOOK_COUNTS, STRIP_COUNTS } from '../patterns/strips'
+import { STRIP_COUNTS } from '../patterns/strips'
 import {
   balanceCountAfter,
   balanceCountBefore,
@@ -196,33 +196,5 @@ function mostCount(recipe: Recipe, sizes: Sizes, least: number): number {
   return least + TRIES * countStep(recipe)
 }
 
-/** The nearest count that the pattern can lay at all; whether it is a good one is said by the findings. */
-function allowedCount(recipe: Recipe, count: number): number {
-  switch (recipe.pattern) {
-    case 'diamond':
-      return DIAMOND_COUNT
-    case 'box':
-      return BOX_COUNT
-    case 'herringbone':
-      return inSteps(count, { min: recipe.columns, max: 500, step: recipe.columns })
-    case 'parquet':
-      return count
-    case 'planks':
-      return inSteps(count, { ...PLANK_COUNTS, step: 1 })
-    case 'four-way':
-      return inSteps(count, FOUR_WAY_COUNTS)
-    case 'end match': {
-      const { rows } = recipe
-      return inSteps(count, { min: rows, max: Math.floor(END_MATCH_COUNTS.max / rows) * rows, step: rows })
-    }
-    case 'radial':
-      return inSteps(count, { ...RADIAL_COUNTS, step: 1 })
-    case 'strips':
-      return inSteps(count, recipe.match === 'slip-centre-book' ? CENTRE_BOOK_COUNTS : { ...STRIP_COUNTS, step: 1 })
-  }
-}
-
-const inSteps = (
-  count: number,
-  { min, max, step }: { readonly min: number; readonly max: number; readonly step: number },
-) => Math.min(max, Math.max(min, Math.ceil(count / step) * step))
+/** The next count that the pattern can lay; one that a person asked for is such a one already. */
+const allowedCount = (recipe: Recipe, count: number): number => nextCountTaken(count, countTaken(recipe))

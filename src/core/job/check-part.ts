@@ -1,6 +1,7 @@
 import type { Edges } from '../geometry/box'
 import { panelRing } from '../geometry/panel-outline'
 import type { Flitch } from '../leaves/flitch'
+import { countTaken, takesItsCount } from '../patterns/count-taken'
 import { stripsInColumn } from '../patterns/herringbone'
 import { parquetPieces } from '../patterns/parquet'
 import { isRunning, type PlanksRecipe, type Recipe, type StripRecipe } from '../patterns/recipe'
@@ -31,6 +32,7 @@ export function partTrouble(part: Part, owner: string): MeaningTrouble | null {
     borderTrouble(part, owner) ??
     recipeTrouble(part.recipe, owner) ??
     piecesTrouble(part.recipe, owner) ??
+    countTrouble(part.recipe, owner) ??
     manyPieces(part, owner) ??
     placesTrouble(part, owner) ??
     madeUpTrouble(part, owner) ??
@@ -70,6 +72,19 @@ function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
         numberTrouble(recipe.cutFull, LIMITS.cutFull, place('cutFull')))
       : null)
   )
+}
+
+/** A count that the pattern can't lay is refused, never rounded. */
+function countTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
+  if (recipe.count === 'fewest' || takesItsCount(recipe)) return null
+  const pattern = recipe.pattern === 'strips' ? `${recipe.match} match` : recipe.pattern
+  return {
+    trouble: 'count not taken',
+    place: inPlace([owner], ['recipe', 'count']),
+    value: recipe.count,
+    pattern,
+    taken: countTaken(recipe),
+  }
 }
 
 /** The numbers of a herringbone, a parquet or a planked face. */

@@ -71,6 +71,8 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
       return `${trouble.place}: “${trouble.value}” goes with “${trouble.needs}” alone.`
     case 'bad pair':
       return `${trouble.place} ${PAIR_WORDS[trouble.why](trouble.part)}.`
+    case 'count not taken':
+      return `${trouble.place} is ${tidy(trouble.value)}; ${countWords(trouble)}.`
     case 'window not turned':
       return trouble.why === 'grain'
         ? `${trouble.place} is ${tidy(trouble.degrees)}°; a window is turned on burl alone, which has no grain line. Any other figure takes 0°.`
@@ -92,6 +94,13 @@ const PAIR_WORDS: Readonly<Record<Extract<MeaningTrouble, { trouble: 'bad pair' 
     'second twice': (part) => `: “${part}” follows another part already`,
     'in a circle': (part) => `: “${part}” would follow itself, round by way of the others`,
   }
+
+/** “a four-way face takes a multiple of 4, from 4 to 64”. */
+function countWords({ pattern, taken: { min, max, step } }: Extract<MeaningTrouble, { trouble: 'count not taken' }>) {
+  const face = `${/^[aeiou]/.test(pattern) ? 'an' : 'a'} ${pattern} face`
+  if (min === max) return `${face} takes ${min} leaves, no more and no fewer`
+  return `${face} takes ${step > 1 ? `a multiple of ${step}, ` : ''}from ${min} to ${max} leaves`
+}
 
 function outlineFault<S extends 'leaf' | 'panel'>(
   { reason, at, edges: [first, second] }: OutlineTrouble<S>,

@@ -1,3 +1,4 @@
+import type { CountTaken } from '../patterns/count-taken'
 import type { OutlineTrouble } from '../geometry/outline-check'
 import type { Pressing, PressRoom } from '../press/pressing'
 import type { Limits } from './limits'
@@ -39,6 +40,13 @@ export type MeaningTrouble =
       readonly place: string
       readonly part: string
       readonly why: 'not there' | 'itself' | 'first twice' | 'second twice' | 'in a circle'
+    }
+  | {
+      readonly trouble: 'count not taken'
+      readonly place: string
+      readonly value: number
+      readonly pattern: string
+      readonly taken: CountTaken
     }
   | {
       readonly trouble: 'window not turned'
