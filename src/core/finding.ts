@@ -42,6 +42,7 @@ export type FindingCode =
   | 'scarf-step'
   | 'strip-beside'
   | 'make-up-void'
+  | 'up-end-down'
 
 export type Place =
   | { readonly on: 'face' }

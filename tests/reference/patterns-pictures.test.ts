@@ -43,6 +43,7 @@ const PATTERNS: readonly Pictured[] = [
   { name: 'end-match-down-and-up', recipe: endMatch({ count: 8, order: 'down and up' }) },
   { name: 'end-match-panel', recipe: endMatch({ count: 8, order: 'panel' }) },
   { name: 'radial', recipe: radial({ count: 8 }) },
+  { name: 'radial-both-ways', recipe: radial({ count: 8, order: 'both ways' }) },
   { name: 'diamond', recipe: diamond(), size: { width: 700, length: 460 } },
   { name: 'reverse-diamond', recipe: diamond({ runs: 'to the centre' }), size: { width: 700, length: 460 } },
   { name: 'box', recipe: boxed(), size: { width: 700, length: 460 } },

@@ -9,6 +9,7 @@ import { checkLeaves } from './leaves'
 import { checkJointing } from './jointing'
 import { checkMadeUp } from './made-up'
 import { checkMeeting } from './meeting'
+import { checkUpEnd } from './up-end'
 import { checkWidths } from './widths'
 
 const GRADES = ['wrong', 'note', 'good'] as const
@@ -28,6 +29,7 @@ export function checkFace(
     ...checkMeeting(face, seams),
     ...checkJointing(face, seams, shop),
     ...checkMadeUp(face),
+    ...checkUpEnd(face),
   ]
   return [...found].sort((p, q) => GRADES.indexOf(p.grade) - GRADES.indexOf(q.grade))
 }

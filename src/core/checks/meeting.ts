@@ -46,9 +46,9 @@ function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
   }
 }
 
-/** Round a box that is not square the four mirrors compose to a slide: the grain mirrors, the figure cannot everywhere. */
-const onlyGrain = ({ recipe, width, length }: LaidFace['part']): boolean =>
-  recipe.pattern === 'box' && Math.abs(width - length) > MEETS
+/** Round a box that is not square the four mirrors compose to a slide: the grain mirrors, the figure cannot everywhere. Of burl nothing is said but that the figure breaks. */
+const onlyGrain = ({ part: { recipe, width, length }, flitch }: LaidFace): boolean =>
+  recipe.pattern === 'box' && Math.abs(width - length) > MEETS && flitch.figure !== 'burl'
 
 const isBetweenHalves = ({ stretches }: SeamReport): boolean =>
   stretches.every(({ left, right }) => left === 'L1' && right === 'R1')
@@ -84,6 +84,6 @@ const breaks = (face: LaidFace, seam: SeamReport, promised: string): Finding => 
   place: { on: 'seam', letter: seam.letter },
   measured: promised === 'mirrors' ? seam.jump : null,
   limit: 0.1,
-  about: { letter: seam.letter, promised: onlyGrain(face.part) ? 'grain' : promised, meets: seam.meets },
+  about: { letter: seam.letter, promised: onlyGrain(face) ? 'grain' : promised, meets: seam.meets },
   remedies: [],
 })

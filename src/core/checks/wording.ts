@@ -121,6 +121,10 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
     text(f, 'why') === 'no joint'
       ? `Leaf ${text(f, 'leaf')} can’t be made up as decided: its parts do not meet, or they overlap on the leaf. Cut it elsewhere, or take it as it is.`
       : `${text(f, 'cell')} was to lie on leaf ${text(f, 'was')}, made longer or wider; leaf ${text(f, 'leaf')} lies there now, as it is.`,
+  'up-end-down': (f) =>
+    measured(f) === number(f, 'of')
+      ? `The figure has its up end at the ${text(f, 'end')} end, and every leaf lies with that end down. Hang the panel the other way up, or say that the other end is up.`
+      : `The figure lies upside down in ${plural(measured(f), 'piece', 'pieces')} of ${number(f, 'of')}: ${text(f, 'cells')}. Crotch shows which end is up; take a match that spins no leaf, or other numbered ends.`,
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }

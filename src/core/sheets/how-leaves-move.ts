@@ -1,4 +1,4 @@
-import type { Recipe, StripRecipe } from '../patterns/recipe'
+import type { RadialRecipe, Recipe, StripRecipe } from '../patterns/recipe'
 
 /** How the leaves of a pattern are moved from the bundle to the face, in one sentence: names differ from region to region. */
 export function howLeavesMove(recipe: Recipe): string {
@@ -28,10 +28,19 @@ export function howLeavesMove(recipe: Recipe): string {
         ? `Leaves of unequal width are laid side by side ${recipe.order === 'shuffled' ? 'in a mixed order' : 'as they come'}; no match is wanted.`
         : 'Strips of unequal width are laid side by side like boards; no match is wanted, and their edges may be seen.'
     case 'radial':
-      return recipe.match === 'book'
-        ? 'Wedges with the grain on their middle line lie round a centre, every other one turned over.'
-        : 'Wedges with the grain on their middle line lie round a centre, all the same side up.'
+      return `${WEDGES[recipe.match]} ${RING[recipe.order]}`
   }
+}
+
+const WEDGES: Readonly<Record<RadialRecipe['match'], string>> = {
+  book: 'Wedges with the grain on their middle line lie round a centre, every other one turned over.',
+  slip: 'Wedges with the grain on their middle line lie round a centre, all the same side up.',
+}
+
+const RING: Readonly<Record<RadialRecipe['order'], string>> = {
+  'in a circle': 'The run goes round in a circle, so that the last leaf comes to lie beside the first.',
+  'both ways':
+    'The run goes out from the first leaf both ways, 1 2 4 6 … 5 3, so that no neighbours are more than two leaves apart.',
 }
 
 const STRIPS: Readonly<Record<StripRecipe['match'], string>> = {

@@ -130,12 +130,13 @@ describe('the recipe as a sentence', () => {
       recipe: { ...USUAL_RADIAL, firstSeam: 22.5, laying: 'anticlockwise' },
       count: 12,
       reads:
-        'radial, a book match of 12 leaves from leaf 1, numbered ends at the centre, the first seam at 22.5°, opened on its right edge, laid anticlockwise',
+        'radial, a book match of 12 leaves from leaf 1, numbered ends at the centre, the first seam at 22.5°, the leaves in a circle, opened on its right edge, laid anticlockwise',
     },
     {
       recipe: { ...USUAL_RADIAL, match: 'slip', numberedEnds: 'outside' },
       count: 8,
-      reads: 'radial, a slip match of 8 leaves from leaf 1, numbered ends at the rim, the first seam at 0°',
+      reads:
+        'radial, a slip match of 8 leaves from leaf 1, numbered ends at the rim, the first seam at 0°, the leaves in a circle',
     },
   ])('[T20] $reads', ({ recipe, count, reads }) => {
     const part = { ...door, recipe, overhang: over }

@@ -42,6 +42,7 @@ export type RecipeField =
   | 'sideUp'
   | 'numberedEnds'
   | 'firstSeam'
+  | 'windowTurn'
   | 'centre'
   | 'sides'
   | 'left'
@@ -73,6 +74,9 @@ export function recipePieces(part: Part, count: number, unit: LengthUnit): reado
     value('firstLeaf', recipe.firstLeaf),
     text(', '),
     ...layingPieces(recipe, unit),
+    ...(part.windowTurn === 0
+      ? []
+      : [text('the window turned by '), value('windowTurn', showAngle(part.windowTurn)), text(' on every leaf, ')]),
     text('with '),
     ...overhangPieces(part, unit),
     text('and '),
@@ -93,6 +97,12 @@ const JOINTING: Readonly<Record<Part['jointing'], string>> = {
   packet: 'in a packet',
   pair: 'in pairs',
   overlap: 'overlapped and cut through both',
+}
+
+/** The order of the leaves round a sunburst, in words. */
+export const RING_ORDERS: Readonly<Record<RadialRecipe['order'], string>> = {
+  'in a circle': 'in a circle',
+  'both ways': 'both ways from the first',
 }
 
 /** The match of the patterns that leave no choice of it. */
@@ -171,6 +181,9 @@ function layingPieces(recipe: Part['recipe'], unit: LengthUnit): readonly Recipe
         value('firstSeam', showAngle(recipe.firstSeam)),
         text(', '),
         ...centrePieces(recipe, unit),
+        text('the leaves '),
+        value('order', RING_ORDERS[recipe.order]),
+        text(', '),
         ...(recipe.match === 'book' ? spinePieces(recipe) : []),
       ]
   }
