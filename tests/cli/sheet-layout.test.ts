@@ -11,6 +11,7 @@ import type { Sheet } from '../../src/core/drawing/sheet-set'
 import { boxAround, type Box } from '../../src/core/geometry/box'
 import { convexOverlapArea } from '../../src/core/geometry/convex'
 import { point } from '../../src/core/geometry/point'
+import { pressSheets } from '../../src/core/sheets/draw-press-sheet'
 import { drawFace } from '../../src/core/sheets/draw-face'
 import { partSheets } from '../../src/core/sheets/part-sheets'
 import { facesOf, JOB_NAMES, jobOf } from './all-jobs'
@@ -57,7 +58,7 @@ describe.each(JOB_NAMES)('the sheets of %s', (name) => {
   it.each(PAPERS)('[T21] every text on $paper can be read', ({ width, height }) => {
     const within: Box<'sheet'> = { min: point(WHITE, WHITE), max: point(width - WHITE, height - WHITE) }
     for (const face of faces)
-      for (const sheet of partSheets(face, job.unit).sheets)
+      for (const sheet of [...partSheets(face, job.unit).sheets, ...pressSheets(face, job.pressRoom, job.unit).sheets])
         for (const items of laidOut(sheet, { width, height }))
           expect(troubles(items, within), `${face.part.name}, ${sheet.title}`).toEqual([])
   })

@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs'
 import { expect, type Page } from '@playwright/test'
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { test } from './plain-grain'
 
 const press = (page: Page) => page.getByRole('navigation').getByRole('button', { name: /^Press/ })
@@ -61,7 +63,7 @@ test('a build-up, its backer taken away, another season, and all of it undone', 
   await expect(page.getByText('The panel is balanced: from both sides the same.')).toBeVisible()
 })
 
-test('a cold shop, a small bag, and an edge lipped first', { tag: '@mouse' }, async ({ page }) => {
+test('a cold shop, a small bag, an edge lipped first, and the press sheet', { tag: '@mouse' }, async ({ page }) => {
   await atPress(page)
   const mind = page.getByRole('list', { name: 'What to mind' })
   await type(page, 'Temperature of the core', '59 °F')
@@ -98,4 +100,19 @@ test('a cold shop, a small bag, and an edge lipped first', { tag: '@mouse' }, as
   await page.getByRole('button', { name: /^Undo/ }).click()
   await page.getByRole('button', { name: /^Undo/ }).click()
   await expect(board).toHaveText(before ?? '')
+
+  const waiting = page.waitForEvent('download')
+  await page.getByRole('button', { name: /^Save the press sheet/ }).click()
+  const file = await getDocument({
+    data: new Uint8Array(readFileSync(await (await waiting).path())),
+    verbosity: 0,
+  }).promise
+  const words = (await (await file.getPage(1)).getTextContent()).items
+    .map((item) => ('str' in item ? item.str : ''))
+    .join(' ')
+  await file.destroy()
+  expect(words).toContain('Door, far left')
+  expect(words).toContain('black walnut')
+  expect(words).toContain('Draw centre lines on all four edges of the core')
+  expect(words).toContain('with PVA')
 })
