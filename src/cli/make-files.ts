@@ -6,7 +6,8 @@ import type { Job } from '../core/job/job'
 import { ok, refused, type Result } from '../core/result'
 import { drawFace } from '../core/sheets/draw-face'
 import { drawCuttingFile, nothingToCut } from '../core/sheets/draw-cutting-file'
-import { jobRests } from '../core/ledger/offcuts'
+import { jobRests, type LeafRest } from '../core/ledger/offcuts'
+import { pressSheets } from '../core/sheets/draw-press-sheet'
 import { partSheets } from '../core/sheets/part-sheets'
 import { ON_THE_LINE } from '../core/templates/cutting-tool'
 import { writeDxf } from '../documents/dxf/write-dxf'
@@ -20,6 +21,7 @@ import { rememberingAnswers } from '../store/memory'
 import type { Wanted } from './arguments'
 import { fileNames } from './file-names'
 import { summariseLedger } from './summary-ledger'
+import { summarisePressing } from './summary-pressing'
 import { summarisePart } from './summary'
 import { wantedSheets, type WantedSheets } from './wanted-sheets'
 import type { MadeFile } from './write-files'
@@ -36,7 +38,7 @@ export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readon
   const answers = rememberingAnswers()
   const faces = derive(job, answers).parts
   const names = fileNames(faces.map(({ part }) => part.name))
-  const sets = faces.map((face) => partSheets(face, job.unit, jobRests(faces, job.shop, answers, face)))
+  const sets = faces.map((face) => sheetsOf(face, job, jobRests(faces, job.shop, answers, face)))
   const titles = sets.flatMap(({ sheets }) => sheets.map(({ title }) => title))
   const only = wantedSheets(wanted.only, names, titles)
   if (!only.ok) return only
@@ -50,8 +52,14 @@ export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readon
     parts.push(made.value.summary)
   }
   const ledger = summariseLedger(faces, jobRests(faces, job.shop, answers), job.unit)
-  const summary = { unit: 'mm', parts, ...ledger }
+  const summary = { unit: 'mm', parts, ...ledger, pressing: summarisePressing(faces, job.pressRoom) }
   return ok([...files, { name: 'summary.json', content: `${JSON.stringify(summary, null, 1)}\n` }])
+}
+
+/** What is printed for a part, to the saw, to the bench and to the press. */
+function sheetsOf(face: DerivedPart, { unit, pressRoom }: Job, rests: readonly LeafRest[]): SheetSet {
+  const cut = partSheets(face, unit, rests)
+  return { ...cut, sheets: [...cut.sheets, ...pressSheets(face, pressRoom, unit).sheets] }
 }
 
 /** What is needed for the files of one part. */

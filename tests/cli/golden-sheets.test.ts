@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Item } from '../../src/core/drawing/drawing'
 import { drawFace } from '../../src/core/sheets/draw-face'
+import { pressSheets } from '../../src/core/sheets/draw-press-sheet'
 import { partSheets } from '../../src/core/sheets/part-sheets'
 import { writeSvg } from '../../src/documents/svg/write-svg'
 import { facesOf, jobOf } from './all-jobs'
@@ -23,7 +24,8 @@ describe.each(['unequal-overhangs', 'radial-of-twelve-on-a-square-core', 'inches
   })
 
   it('[T26] the words of its sheets', async () => {
-    const words = partSheets(face!, job.unit).sheets.flatMap((sheet) => {
+    const sheets = [...partSheets(face!, job.unit).sheets, ...pressSheets(face!, job.pressRoom, job.unit).sheets]
+    const words = sheets.flatMap((sheet) => {
       const pages = sheet.kind === 'page' ? sheet.draw(A4) : [sheet.drawing.items]
       return pages.flatMap((items) => [`# ${sheet.title}`, ...wordsOf(items), ''])
     })

@@ -2,6 +2,21 @@
 export interface Summary {
   readonly unit: 'mm'
   readonly parts: readonly PartSummary[]
+  /** How all parts are pressed: g, ml, hours; loads by the names of their parts. */
+  readonly pressing: {
+    readonly parts: readonly {
+      readonly id: string
+      readonly grams: number
+      readonly thickness: { readonly nominal: number; readonly least: number; readonly most: number }
+    }[]
+    readonly loads: readonly { readonly method: string; readonly glue: string; readonly parts: readonly string[] }[]
+    readonly tooLarge: readonly string[]
+    readonly hours: {
+      readonly hands: number
+      readonly days: number
+      readonly steps: readonly { readonly step: string; readonly hands: number; readonly waits: number }[]
+    }
+  }
 }
 
 type Pair = readonly [number, number]

@@ -132,6 +132,19 @@ describe.each(JOB_NAMES)('%s', (name) => {
     }
   })
 
+  it('[T47] every part has its press sheet, its glue, and a place in one load or none that fits', () => {
+    const { pressing } = summaryIn(folder)
+    expect(pressing.parts.map(({ id }) => id)).toHaveLength(parts.length)
+    for (const { grams, thickness } of pressing.parts) {
+      expect(grams).toBeGreaterThan(0)
+      expect(thickness.least).toBeLessThanOrEqual(thickness.most)
+    }
+    for (const { files } of parts) expect(files[0]!.holds.map(({ sheet }) => sheet)).toContain('Press sheet')
+    const pressed = [...pressing.loads.flatMap((load) => load.parts), ...pressing.tooLarge]
+    expect(pressed.sort()).toEqual(parts.map((part) => part.name).sort())
+    expect(pressing.hours.steps.reduce((sum, { hands }) => sum + hands, 0)).toBeCloseTo(pressing.hours.hands, 9)
+  })
+
   it('[T11] the cells tile the taped sheet', () => {
     for (const part of parts) {
       const { left, right, top, bottom } = sheetOf(part)

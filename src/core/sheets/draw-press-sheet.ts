@@ -107,7 +107,7 @@ const glueWords = (name: GlueName): string => (name.startsWith('plastic') ? name
 
 function figureLines(part: Part, press: PressPlan, room: PressRoom, unit: LengthUnit): readonly Paragraph[] {
   const { glue, balance, thickness } = press
-  const { need, inUse, verdict } = glue
+  const { inUse, verdict } = glue
   const caul = caulSize(press.pressed)
   const hours = pressHoursAt(inUse, Math.max(room.coreTemperature, inUse.leastTemperature.value)) ?? 0
   const size = (of: { width: number; length: number }, grain: 'seam' | 'whole'): string =>
@@ -118,7 +118,7 @@ function figureLines(part: Part, press: PressPlan, room: PressRoom, unit: Length
     bold(balance.sentences[0] ?? '', 4),
     ...balance.sentences.slice(1).map((words) => plain(words, SMALLEST_TEXT + 0.2)),
     bold(`Core as pressed ${size(press.pressed, 'seam')}`, 4),
-    bold(`Glue ${Math.ceil(need.grams / 5) * 5} g, ${Math.ceil(need.millilitres / 5) * 5} ml`, 6),
+    bold(glueFigure(press, unit), 6),
     ...grave.map((words) => bold(words, 3.6)),
     bold(`At least ${showTemperature(inUse.leastTemperature.value)} in core and glue line`, 4),
     ...(part.pressing.method === 'leaf by leaf'
@@ -133,6 +133,13 @@ function figureLines(part: Part, press: PressPlan, room: PressRoom, unit: Length
     ...press.curve.map((words) => plain(words, SMALLEST_TEXT + 0.2)),
     ...press.warp.sentences.slice(0, 4).map((words) => plain(words, SMALLEST_TEXT + 0.2)),
   ]
+}
+
+/** As a pot is filled, by weight and by the measure of the shop. */
+function glueFigure({ glue: { need } }: PressPlan, unit: LengthUnit): string {
+  const up = (value: number, step: number): number => Math.ceil(value / step - 1e-9) * step
+  const volume = unit === 'mm' ? `${up(need.millilitres, 5)} ml` : `${up(need.fluidOunces, 0.1).toFixed(1)} US fl oz`
+  return `Glue ${up(need.grams, 5)} g, ${volume}`
 }
 
 /** Pressure and force; the hammer has none. */

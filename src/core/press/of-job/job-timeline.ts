@@ -52,6 +52,10 @@ export function jobTimeline(parts: readonly PartToPress[], room: PressRoom, wavy
   return { ...timeline, loads, tooLarge }
 }
 
+/** Burl and crotch come wavy; straight-grained leaves as a rule do not (common practice). */
+export const asksFlattening = (parts: readonly Pick<PartToPress, 'flitch'>[]): boolean =>
+  parts.some(({ flitch }) => flitch.figure !== 'straight')
+
 const warmed = ({ coreTemperature }: PressRoom, { leastTemperature }: PressPlan['glue']['inUse']): number =>
   Math.max(coreTemperature, leastTemperature.value)
 
