@@ -35,9 +35,12 @@ export const SHORTCUTS: readonly Shortcut[] = [
   })),
 ]
 
+/** Inputs in which nothing is typed: they have no undo of their own. */
+const NOT_TYPED = ['radio', 'checkbox', 'range', 'color', 'file', 'button'].map((type) => `[type=${type}]`).join(', ')
+
 /** Typing in a field keeps its own undo. */
 const isTyping = ({ target }: KeyboardEvent): boolean =>
-  target instanceof HTMLElement && target.matches('input, textarea, [contenteditable]')
+  target instanceof HTMLElement && target.matches(`input:not(${NOT_TYPED}), textarea, [contenteditable]`)
 
 export function handleShortcut(event: KeyboardEvent, workshop: Workshop): void {
   if (isTyping(event) && !event.altKey) return

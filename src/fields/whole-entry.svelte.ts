@@ -14,6 +14,8 @@ export interface WholeTerms {
   readonly found?: number | null | undefined
   readonly min: number
   readonly max: number
+  /** Arrow keys go from one multiple of it to the next; 1 if nothing is said. */
+  readonly every?: number | undefined
   readonly onchange: (value: number | null) => void
 }
 
@@ -39,8 +41,8 @@ export class WholeEntry extends Entry<number | null, CountTrouble> {
 
   /** One press of an arrow key: one, or ten with Shift. From the word it starts at what the word comes to. */
   step(direction: 1 | -1, size: StepSize): void {
-    const { min, max, found } = this.#wholeTerms()
-    const by = direction * (size === 'large' ? 10 : 1)
+    const { min, max, found, every = 1 } = this.#wholeTerms()
+    const by = direction * (size === 'large' ? 10 * every : every)
     this.alter((count) => {
       const from = count ?? found
       return from === null || from === undefined ? min : Math.min(max, Math.max(min, from + by))

@@ -18,9 +18,9 @@ const SAMPLES = 24
 /**
  * A pattern as a small picture: every piece with one and the same made-up figure, a crown whose points lie towards the
  * numbered end and off the middle, so that each turn of a leaf can be told. White numbers are numbered side up, black
- * ones turned over. What the leaves really look like plays no part.
+ * ones turned over; `tagScale` makes them, and the strokes of the figure, larger against the picture. What the leaves really look like plays no part.
  */
-export function drawPattern(face: LaidFace, title: string): Drawing {
+export function drawPattern(face: LaidFace, title: string, tagScale = 1): Drawing {
   const { sheet } = face.sizes
   const scale = SIZE / Math.max(boxWidth(sheet), boxHeight(sheet))
   const toSheet: Transform<'panel', 'sheet'> = {
@@ -39,9 +39,9 @@ export function drawPattern(face: LaidFace, title: string): Drawing {
       max: point<'sheet'>(boxWidth(sheet) * scale + 2 * MARGIN, boxHeight(sheet) * scale + 2 * MARGIN),
     },
     items: [
-      ...face.pieces.flatMap((piece) => figureItems(piece, figure, toSheet)),
+      ...face.pieces.flatMap((piece) => figureItems(piece, figure, toSheet, tagScale)),
       ...face.pieces.map(({ cell }) => closedLine('seam', onSheet(cell.face.ring, toSheet), { pen: 0.35 })),
-      ...face.pieces.flatMap((piece) => numberItems(piece, toSheet)),
+      ...face.pieces.flatMap((piece) => numberItems(piece, toSheet, tagScale)),
     ],
   }
 }
@@ -69,6 +69,7 @@ function figureItems(
   { cell, leafToPanel }: Piece,
   figure: readonly (readonly Point<'leaf'>[])[],
   toSheet: Transform<'panel', 'sheet'>,
+  tagScale: number,
 ): readonly Item[] {
   const leafToSheet = compose(toSheet, leafToPanel)
   const ring = onSheet(cell.face.ring, toSheet)
@@ -76,7 +77,7 @@ function figureItems(
     const points = stroke.map((p) => transformPoint(leafToSheet, p))
     return points.slice(1).flatMap((b, i) => {
       const part = partInside({ a: points[i]!, b }, ring)
-      return part ? [line('wood', [part.a, part.b], { pen: 0.2, colour: GRAIN })] : []
+      return part ? [line('wood', [part.a, part.b], { pen: 0.2 * tagScale, colour: GRAIN })] : []
     })
   })
 }
@@ -95,13 +96,13 @@ function partInside({ a, b }: Edge<'sheet'>, ring: Ring<'sheet'>): Edge<'sheet'>
 
 const NUMBER = 3
 
-function numberItems({ cell, leaf }: Piece, toSheet: Transform<'panel', 'sheet'>): readonly Item[] {
+function numberItems({ cell, leaf }: Piece, toSheet: Transform<'panel', 'sheet'>, tagScale: number): readonly Item[] {
   const ring = onSheet(cell.face.ring, toSheet)
   const at = point<'sheet'>(
     ring.reduce((sum, { x }) => sum + x, 0) / ring.length,
     ring.reduce((sum, { y }) => sum + y, 0) / ring.length,
   )
-  const [half, over] = [2, cell.turn.turnedOver]
+  const [half, size, over] = [2 * tagScale, NUMBER * tagScale, cell.turn.turnedOver]
   const box = [
     [-half, -half],
     [half, -half],
@@ -111,8 +112,8 @@ function numberItems({ cell, leaf }: Piece, toSheet: Transform<'panel', 'sheet'>
   return [
     fill('mark', box, over ? '#000000' : '#ffffff'),
     closedLine('mark', box),
-    text(point(at.x, at.y + NUMBER * CAP_HEIGHT * 0.5), String(leaf?.number ?? '?'), {
-      size: NUMBER,
+    text(point(at.x, at.y + size * CAP_HEIGHT * 0.5), String(leaf?.number ?? '?'), {
+      size,
       anchor: 'middle',
       weight: 'bold',
       colour: over ? '#ffffff' : null,

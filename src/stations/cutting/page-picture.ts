@@ -11,8 +11,11 @@ export function pagePicture(page: PdfPage): string {
     extent: { min: point(0, 0), max: point(page.width, page.height) },
     items: [...(page.inWindow ? clippedItems(page.inWindow.items, page.inWindow.window) : []), ...page.items],
   }
-  // many pages stand in one document: no prolog, and no name twice
-  return writeSvg(drawing)
+  return pictureInPage(drawing)
+}
+
+/** A drawing as an SVG among others in one document: no prolog, and no name twice. */
+export const pictureInPage = (drawing: Drawing): string =>
+  writeSvg(drawing)
     .replace(/^<\?xml[^>]*>\s*/, '')
     .replace(/<g id="\w+"/g, '<g')
-}

@@ -94,6 +94,12 @@ export function arrangementPatch(arrangement: Arrangement): RecipePatch {
   }
 }
 
+/** What choosing a pattern decides: the pattern, and what tells it from others of its kind; the rest stays, or is usual. */
+export const patternPatch = (recipe: Recipe): RecipePatch =>
+  recipe.pattern === 'strips'
+    ? { pattern: 'strips', match: recipe.match }
+    : arrangementPatch(faceName(recipe) as Arrangement)
+
 /** Puts a change of the recipe through the door, with a label that says what it was. */
 export const decideRecipe = (workshop: Workshop, part: Part, label: string, patch: RecipePatch): boolean =>
   workshop.act(`${part.name}: ${label}`, changeRecipe(workshop.job, part.id, patch))
