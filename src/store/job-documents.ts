@@ -21,6 +21,18 @@ export function partDocument(
   return { title, pages, created, id: printedId(name, printing, writeJob(job)) }
 }
 
+/** The document of pages that are about the whole job. */
+export function jobDocument(
+  job: Job,
+  name: string,
+  pages: readonly PdfPage[],
+  printing: Printing,
+  created: Date,
+): PdfDocument {
+  const title = [job.name, name].filter(Boolean).join(': ')
+  return { title, pages, created, id: printedId(name, printing, writeJob(job)) }
+}
+
 /** The cards by which photographs are straightened, or why they can't be printed on this paper. */
 export function ringMarksDocument(printing: Printing, created: Date): Result<PdfDocument, string> {
   const laidOut = sheetPages(ringMarkSheets, printing)

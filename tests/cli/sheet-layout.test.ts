@@ -12,6 +12,8 @@ import { boxAround, type Box } from '../../src/core/geometry/box'
 import { convexOverlapArea } from '../../src/core/geometry/convex'
 import { point } from '../../src/core/geometry/point'
 import { pressSheets } from '../../src/core/sheets/draw-press-sheet'
+import { jobTimeline } from '../../src/core/press/of-job/job-timeline'
+import { drawHours } from '../../src/core/sheets/draw-hours'
 import { drawFace } from '../../src/core/sheets/draw-face'
 import { partSheets } from '../../src/core/sheets/part-sheets'
 import { facesOf, JOB_NAMES, jobOf } from './all-jobs'
@@ -61,6 +63,12 @@ describe.each(JOB_NAMES)('the sheets of %s', (name) => {
       for (const sheet of [...partSheets(face, job.unit).sheets, ...pressSheets(face, job.pressRoom, job.unit).sheets])
         for (const items of laidOut(sheet, { width, height }))
           expect(troubles(items, within), `${face.part.name}, ${sheet.title}`).toEqual([])
+  })
+
+  it.each(PAPERS)('[T21] every text of the hours on $paper can be read', ({ width, height }) => {
+    const within: Box<'sheet'> = { min: point(WHITE, WHITE), max: point(width - WHITE, height - WHITE) }
+    const time = jobTimeline(faces, { ...job.pressRoom, platen: { width: 400, length: 700 } }, true)
+    for (const items of drawHours(job.name, time, { width, height })) expect(troubles(items, within)).toEqual([])
   })
 
   it('[T21] every text on templates and pictures of the face can be read', () => {
