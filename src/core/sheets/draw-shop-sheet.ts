@@ -14,6 +14,7 @@ import { faceItems } from './face-items'
 import type { JudgedFace } from './judged-face'
 import { measureBlanks } from './measure-blanks'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
+import { howLeavesMove } from './how-leaves-move'
 import { recipeSentence } from './recipe-sentence'
 
 /** The share of the width for the order of work; the rest holds the picture, the sizes and the measures. */
@@ -25,7 +26,12 @@ const GLUES =
 
 /** One page for the shop's wall: what the part is, in which order it is made, and what to mind at each step. */
 export function drawShopSheet(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
-  const head = pageHead(page, face.part.name, 'Shop sheet', recipeSentence(face.part, face.count, unit))
+  const head = pageHead(
+    page,
+    face.part.name,
+    'Shop sheet',
+    `${recipeSentence(face.part, face.count, unit)} ${howLeavesMove(face.part.recipe)}`,
+  )
   const foot = pageFoot(page, [FIRST_OF_ALL])
   const width = page.width - 2 * PAGE_ROOM
   const split = PAGE_ROOM + width * WORK
