@@ -76,8 +76,8 @@ export class Figures {
   #frame: Box<'leaf'> | null = null
   readonly #sharp = new Set<number>()
 
-  /** Starts painting the coarse pictures of these leaves, once. */
-  async begin(leaves: readonly number[]): Promise<void> {
+  /** Starts painting the coarse pictures of these leaves, once; those that are shown first of all. */
+  async begin(leaves: readonly number[], shown: readonly ShownSide[]): Promise<void> {
     if (this.#door) return
     const door = createFigureDoor()
     this.#door = door
@@ -85,8 +85,10 @@ export class Figures {
     try {
       const frame = await door.frame
       this.#frame = frame
+      const first = new Set(cutsOf(shown))
+      const inTurn = [...leaves.filter((leaf) => first.has(leaf)), ...leaves.filter((leaf) => !first.has(leaf))]
       await Promise.all(
-        leaves.map(async (leaf) => this.#show(leaf, await door.thumbnail(leaf), THUMBNAIL_SCALE, frame)),
+        inTurn.map(async (leaf) => this.#show(leaf, await door.thumbnail(leaf), THUMBNAIL_SCALE, frame)),
       )
     } catch {
       // without a worker the wood stays plain grain, and is not tried again: nothing else depends on it
@@ -98,11 +100,7 @@ export class Figures {
     const door = this.#door
     const frame = this.#frame
     if (!door || !frame) return
-    const wanted = [
-      ...sides.map(({ leaf, turnedOver }) => leaf + (turnedOver ? 1 : 0)),
-      ...sides.map(({ leaf }) => leaf),
-    ]
-    for (const cut of wanted) {
+    for (const cut of cutsOf(sides)) {
       if (this.#sharp.has(cut)) continue
       this.#sharp.add(cut)
       const picture = { pxPerMm: SHARP_SCALE, box: null }
@@ -120,6 +118,12 @@ export class Figures {
     this.#cuts = new Map(this.#cuts).set(cut, { bitmap, pxPerMm, origin: min })
   }
 }
+
+/** The cuts that these sides show, then those of the numbered sides, which are cut from. */
+const cutsOf = (sides: readonly ShownSide[]): readonly number[] => [
+  ...sides.map(({ leaf, turnedOver }) => leaf + (turnedOver ? 1 : 0)),
+  ...sides.map(({ leaf }) => leaf),
+]
 
 async function photoFigure(shelf: PhotoShelf, picture: StoredPicture): Promise<LeafFigure | null> {
   const bytes = await shelf.read(picture.hash)
