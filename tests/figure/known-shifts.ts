@@ -25,9 +25,9 @@ export function leafLying(
   log: Log,
   leaf: number,
   { dx, dy }: { readonly dx: number; readonly dy: number },
-  { length, pxPerMm }: { readonly length: number; readonly pxPerMm: number },
+  { length, pxPerMm, from = 500 }: { readonly length: number; readonly pxPerMm: number; readonly from?: number },
 ): GreyPicture {
-  const min = point<'leaf'>(6 - dx, 500 - dy)
+  const min = point<'leaf'>(6 - dx, from - dy)
   const box = { min, max: point<'leaf'>(min.x + Math.min(log.width - 12, 260), min.y + length) }
   return greyOf(leafPixels(log, leaf, { pxPerMm, box }), pxPerMm, point(0, 0))
 }
