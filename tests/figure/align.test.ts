@@ -54,6 +54,8 @@ describe('seam slide', () => {
     expect(seamSlide(stripOf(sapele, 5, 500, 700, 'numbered'), stripOf(sapele, 6, 505, 700, 'numbered')).trust).toBe(
       'any',
     )
+    const [one, next] = [5, 6].map((leaf) => leafLying(sapele, leaf, { dx: 0, dy: 0 }, { length: 500, pxPerMm: 0.4 }))
+    expect(figureDrift(one!, next!).trust).toBe('any')
     const [oak, maple] = [logOf('oak', 1), logOf('maple', 2)]
     expect(seamSlide(stripOf(oak, 3, 500, 700, 'numbered'), stripOf(maple, 3, 900, 700, 'numbered')).trust).not.toBe(
       'clear',
