@@ -116,6 +116,7 @@ export interface FaceScene {
   readonly centre: Point<'panel'>
   readonly cells: readonly FaceCell[]
   readonly seams: readonly FaceSeam[]
+  readonly string: FaceString | null
   /** Finished columns from left to right, for the chain of dimensions. */
   readonly columns: readonly { readonly from: number; readonly to: number }[]
   readonly markers: readonly FaceMarker[]
@@ -173,11 +174,21 @@ export interface LeafWood {
 export interface FaceSeam {
   readonly letter: string
   readonly edge: Edge<'panel'>
+  /** Points along it: its two ends where it is straight. */
+  readonly line: readonly Point<'panel'>[]
   readonly round: boolean
+  /** Of a border, where no match is asked for. */
+  readonly band: 'border' | 'corner' | 'segment' | null
   readonly meets: 'mirrors' | 'repeats' | 'breaks'
   /** mm; 0 for the two faces of one knife cut, null where a leaf is missing. */
   readonly depthOffset: number | null
   readonly jump: number
+}
+
+/** The line of other wood between border and field. */
+export interface FaceString {
+  readonly outside: Ring<'panel'>
+  readonly inside: Ring<'panel'>
 }
 
 /** A numbered remark at its place. */
@@ -324,6 +335,7 @@ export interface PartFace {
   readonly outline: Ring<'panel'>
   readonly cells: readonly FaceCell[]
   readonly seams: readonly FaceSeam[]
+  readonly string: FaceString | null
   /** A word under the name, such as `show` or `hidden`. */
   readonly remark: string
 }

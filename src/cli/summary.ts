@@ -3,7 +3,6 @@ import type { DerivedPart } from '../core/derive'
 import type { Cell } from '../core/faces/cells'
 import type { Piece } from '../core/fit/lay-face'
 import { backOnLeaf, pieceParts } from '../core/fit/piece-parts'
-import { WINDOW } from '../core/faces/window-group'
 import type { Edges } from '../core/geometry/box'
 import type { Point, Space } from '../core/geometry/point'
 import { regionArea, type Region, type Ring } from '../core/geometry/polygon'
@@ -69,6 +68,7 @@ export function summarisePart(
     seamWork: seamWork(face),
     centre: face.centre,
     finished: { widths: face.plan.columns?.map(({ from, to }) => to - from) ?? null },
+    border: borderOf(face),
     play: {
       empty: play.region.length === 0,
       exact: play.exact,
@@ -88,6 +88,20 @@ export function summarisePart(
     files,
   }
 }
+
+/** The border as decided and as laid; null without one. */
+const borderOf = ({ part, border }: DerivedPart) =>
+  part.border &&
+  border && {
+    ...part.border,
+    leaves: border.leaves,
+    position: pair(border.position),
+    play: { empty: border.play.region.length === 0, polygons: rings(border.play.region) },
+    stringBetween: border.string && {
+      outside: pairs(border.string.outside.ring),
+      inside: pairs(border.string.inside.ring),
+    },
+  }
 
 const repairOf = (repair: Repair, unit: LengthUnit) => ({
   leaf: repair.leaf,
@@ -119,7 +133,13 @@ const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
   polygon: pairs(cell.face.ring),
   edges: edgeRuns(cell),
   placement: numbers(leafToPanel),
-  window: { group: WINDOW, position: pair(place.position), nudge: pair(place.nudge), drift: pair(place.drift) },
+  window: {
+    group: cell.group,
+    position: pair(place.position),
+    nudge: pair(place.nudge),
+    drift: pair(place.drift),
+    ...(place.farther.x !== 0 || place.farther.y !== 0 ? { farther: pair(place.farther) } : {}),
+  },
 })
 
 /** How a piece's leaf is made up; nothing for a leaf as it is. */
@@ -152,7 +172,7 @@ const madeUpOf = (piece: Piece) =>
 
 /** What is glued and taped: the seams over the whole taped sheet, and the joints of made-up leaves over all their length. */
 function seamWork({ seams, pieces }: DerivedPart) {
-  const seamLength = seams.reduce((sum, { edge }) => sum + edgeLength(edge), 0)
+  const seamLength = seams.reduce((sum, { length }) => sum + length, 0)
   const joints = pieces.reduce((sum, piece) => sum + jointLength(piece), 0)
   return { seams: seamLength, joints, glued: seamLength + joints, taped: seamLength + joints }
 }
@@ -188,12 +208,13 @@ function leavesOf({ pieces, flitch }: DerivedPart) {
   }))
 }
 
-const seamOf = ({ letter, kind, edge, finishedLength, meets, depthOffset, jump, sides }: SeamReport) => ({
+const seamOf = ({ letter, kind, edge, line, length, finishedLength, meets, depthOffset, jump, sides }: SeamReport) => ({
   letter,
   kind,
   from: pair(edge.a),
   to: pair(edge.b),
-  length: Math.hypot(edge.b.x - edge.a.x, edge.b.y - edge.a.y),
+  length,
+  ...(line.length > 2 ? { line: pairs(line) } : {}),
   finishedLength,
   meets,
   depthOffset,

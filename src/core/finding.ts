@@ -1,6 +1,6 @@
 import type { Side } from './geometry/box'
 import type { Point } from './geometry/point'
-import type { CellId, LeafRef, PartId } from './ids'
+import type { CellId, LeafRef, PartId, WindowGroup } from './ids'
 import type { MakeUp } from './job/make-up'
 
 /**
@@ -54,8 +54,8 @@ export type Place =
 /** One change that would mend a finding; a command turns it into a new job. */
 export type Remedy =
   | { readonly remedy: 'less overhang'; readonly side: Side; readonly by: number }
-  | { readonly remedy: 'move window'; readonly by: Point<'leaf'> }
-  | { readonly remedy: 'first position' }
+  | { readonly remedy: 'move window'; readonly by: Point<'leaf'>; readonly group: WindowGroup }
+  | { readonly remedy: 'first position'; readonly group: WindowGroup }
   | { readonly remedy: 'start at leaf'; readonly leaf: number }
   | { readonly remedy: 'count'; readonly count: number }
   | { readonly remedy: 'other leaf'; readonly cell: CellId; readonly leaf: number }

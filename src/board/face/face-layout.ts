@@ -1,5 +1,5 @@
 import { boxAround, boxHeight, boxWidth, type Box, type Edges } from '../../core/geometry/box'
-import { point, type Point } from '../../core/geometry/point'
+import { cross, point, subtract, type Point } from '../../core/geometry/point'
 import { ringCovers } from '../../core/geometry/polygon'
 import { invert, transformPoint } from '../../core/geometry/transform'
 import type { CellId } from '../../core/ids'
@@ -44,8 +44,8 @@ export const LETTERS_OFF = 26
 /** Room round the sheet for letters, dimensions and offsets, px. */
 export function faceMargins(scene: FaceScene, { width, height }: Size): Edges {
   const round = scene.seams.some((seam) => seam.round)
-  const upright = scene.seams.filter(({ edge }) => Math.abs(edge.a.x - edge.b.x) < 0.01)
-  const level = scene.seams.some(({ edge }) => Math.abs(edge.a.y - edge.b.y) < 0.01)
+  const upright = scene.seams.filter(({ edge, band }) => band === null && Math.abs(edge.a.x - edge.b.x) < 0.01)
+  const level = scene.seams.some(({ edge, band }) => band !== 'segment' && Math.abs(edge.a.y - edge.b.y) < 0.01)
   const along = scene.lying ? height : width
   const rows = round ? 1 : upright.length === 0 ? 0 : upright.length * LETTER_STEP > along - 200 ? 2 : 1
   const head = rows * LETTER_STEP + (rows ? 19 : 22)
@@ -90,7 +90,7 @@ function placeLetters(scene: FaceScene, view: View): { placed: readonly PlacedLe
   const sheet = boxOnScreen(view, scene.sheet)
   const centre = transformPoint(toScreen, scene.centre)
   const isPlain = scene.outlines.sheet.ring.length === 4
-  const feet = scene.seams.map((seam) => {
+  const feet = letteredSeams(scene).map((seam) => {
     const ends = [transformPoint(toScreen, seam.edge.a), transformPoint(toScreen, seam.edge.b)]
     const out = seam.round ? ends.sort((p, q) => far(q, centre) - far(p, centre))[0]! : ends.sort(headFirst)[0]!
     const other = ends.find((end) => end !== out)!
@@ -107,13 +107,16 @@ function placeLetters(scene: FaceScene, view: View): { placed: readonly PlacedLe
     const nearest = gaps.indexOf(Math.min(...gaps))
     return nearest === 0 ? point(-1, 0) : nearest === 1 ? point(0, -1) : nearest === 2 ? point(1, 0) : point(0, 1)
   }
+  const rim = scene.outlines.sheet.ring.map((p) => transformPoint(toScreen, p))
   const placed: PlacedLetter[] = []
   let rows = 1
   for (const { seam, foot, other } of feet) {
     const { x, y } = away(foot, other, seam.round)
     let row = 0
+    // a seam of the field ends at its border: the letter stands outside that
+    const within = roomAhead(rim, foot, point(x, y))
     const at = () => {
-      const off = (seam.round ? LETTERS_OFF - 6 : LETTERS_OFF) + row * LETTER_STEP
+      const off = (seam.round ? LETTERS_OFF - 6 : LETTERS_OFF) + row * LETTER_STEP + within
       return { x: foot.x + x * off, y: foot.y + y * off }
     }
     while (row < 3 && placed.some((letter) => Math.hypot(letter.x - at().x, letter.y - at().y) < LETTER_STEP - 2)) row++
@@ -123,6 +126,27 @@ function placeLetters(scene: FaceScene, view: View): { placed: readonly PlacedLe
     placed.push({ letter: seam.letter, ...at(), radius: LETTER_RADIUS, foot })
   }
   return { placed, rows: placed.length ? rows : 0 }
+}
+
+/** Where a border is made of many pieces only its corners and its seams with the field are lettered on the drawing. */
+const MOST_SEGMENTS = 4
+
+function letteredSeams({ seams }: FaceScene): readonly FaceSeam[] {
+  const few = seams.filter(({ band }) => band === 'segment').length <= MOST_SEGMENTS
+  return few ? seams : seams.filter(({ band }) => band !== 'segment')
+}
+
+/** How far it is from a spot to the outline, the way one looks; 0 on it. */
+function roomAhead(rim: readonly Point<'screen'>[], from: Point<'screen'>, along: Point<'screen'>): number {
+  const met = rim.flatMap((a, i) => {
+    const side = subtract(rim[(i + 1) % rim.length]!, a)
+    const area = cross(along, side)
+    if (Math.abs(area) < 1e-9) return []
+    const gap = subtract(a, from)
+    const [reach, share] = [cross(gap, side) / area, cross(gap, along) / area]
+    return share >= 0 && share <= 1 && reach > 0.5 ? [reach] : []
+  })
+  return met.length > 0 && ringCovers(rim, from) ? Math.min(...met) : 0
 }
 
 const far = (p: Point<'screen'>, q: Point<'screen'>): number => Math.hypot(p.x - q.x, p.y - q.y)
@@ -201,7 +225,7 @@ function placeOffsets(scene: FaceScene, letters: readonly PlacedLetter[], view: 
   const sheet = boxOnScreen(view, scene.sheet)
   const placed: (Plate & { text: string })[] = []
   for (const seam of scene.seams) {
-    const upright = !seam.round && Math.abs(seam.edge.a.x - seam.edge.b.x) < 0.01
+    const upright = !seam.round && seam.band === null && Math.abs(seam.edge.a.x - seam.edge.b.x) < 0.01
     const text = offsetText(seam, scene.unit)
     if (!upright || text === '' || !letters.some(({ letter }) => letter === seam.letter)) continue
     const at = transformPoint(toScreen, seam.edge.b)

@@ -46,7 +46,9 @@ export function pickFace(
   if (letter) return { kind: 'seam', letter: letter.letter }
   const spot = transformPoint(invert(viewTransform<'panel'>(view)), at)
   const reach = (touch ? 10 : 5) / view.scale
-  const seam = scene.seams.find(({ edge }) => distanceToEdge(edge, spot) <= reach)
+  const seam = scene.seams.find(({ line }) =>
+    line.some((b, i) => i > 0 && distanceToEdge({ a: line[i - 1]!, b }, spot) <= reach),
+  )
   if (seam) return { kind: 'seam', letter: seam.letter }
   const cell = cellAt(scene, view, at)
   return cell ? { kind: 'cell', cell: cell.id } : null

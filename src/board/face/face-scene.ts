@@ -6,7 +6,8 @@ import { boxAround, boxCentre, type Box } from '../../core/geometry/box'
 import { between, point, type Point } from '../../core/geometry/point'
 import { ringCovers } from '../../core/geometry/polygon'
 import { transformPoint } from '../../core/geometry/transform'
-import { centreOfRecipe } from '../../core/patterns/recipe-centre'
+import { centreOfFace } from '../../core/faces/field'
+import { isBandJoint } from '../../core/patterns/pattern'
 import { findLeaf, leafOutline, placeInSequence } from '../../core/leaves/bundle'
 import type { Flitch } from '../../core/leaves/flitch'
 import type { Leaf } from '../../core/leaves/leaf'
@@ -51,9 +52,10 @@ export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceSce
     unit,
     colours,
     ...part.sizes,
-    centre: centreOfRecipe(part.part.recipe),
+    centre: centreOfFace(part.part),
     cells: finished ? shining(part, cells, finished, lying) : cells,
     seams: faceSeams(part),
+    string: faceString(part),
     columns: part.plan.columns ?? [],
     markers: faceMarkers(part, options.numbers ?? new Map()),
     selected,
@@ -94,14 +96,19 @@ function faceMade(flitch: Flitch, piece: Piece, pictures?: LeafPictures): FaceMa
 }
 
 export const faceSeams = (part: DerivedPart): FaceScene['seams'] =>
-  part.seams.map(({ letter, edge, kind, meets, depthOffset, jump }) => ({
+  part.seams.map(({ letter, edge, line, kind, meets, depthOffset, jump }) => ({
     letter,
     edge,
+    line,
+    band: isBandJoint(kind) ? kind : null,
     round: kind === 'radial' || kind === 'diameter',
     meets,
     depthOffset,
     jump,
   }))
+
+export const faceString = ({ border }: DerivedPart): FaceScene['string'] =>
+  border?.string ? { outside: border.string.outside.ring, inside: border.string.inside.ring } : null
 
 function pieceWood(flitch: Flitch, { leaf }: Piece, pictures?: LeafPictures): LeafWood {
   if (leaf) return leafWood(flitch, leaf, pictures)

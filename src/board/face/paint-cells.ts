@@ -1,8 +1,8 @@
 import { boxAround } from '../../core/geometry/box'
-import { ringCovers, ringEdges, type Edge } from '../../core/geometry/polygon'
-import { between } from '../../core/geometry/point'
+import { ringCovers, ringEdges } from '../../core/geometry/polygon'
+import { between, type Point } from '../../core/geometry/point'
 import { compose, invert, transformPoint, type Transform } from '../../core/geometry/transform'
-import type { BoardColours, FaceCell, FaceMade, FaceScene, FaceSeam } from '../board-types'
+import type { BoardColours, FaceCell, FaceMade, FaceScene, FaceSeam, FaceString } from '../board-types'
 import { drawDefect } from '../paint/defects'
 import { hatch, traceRegion, traceRing } from '../paint/paths'
 import { drawText, SMALL } from '../paint/text'
@@ -65,7 +65,12 @@ function paintParts(
   }
   ctx.save()
   ctx.setLineDash(JOINT_DASH)
-  strokeEdges(ctx, joints, toScreen, JOINT)
+  strokeLines(
+    ctx,
+    joints.map(({ a, b }) => [a, b]),
+    toScreen,
+    JOINT,
+  )
   ctx.restore()
 }
 
@@ -140,22 +145,43 @@ export function paintSeamLines(
   toScreen: Transform<'panel', 'screen'>,
   finely = false,
 ): void {
-  const edges = seams.map(({ edge }) => edge)
-  strokeEdges(ctx, edges, toScreen, finely ? SEAM.map(([width, colour]) => [width / 2, colour] as const) : SEAM)
+  const along = seams.map(({ line }) => line)
+  strokeLines(ctx, along, toScreen, finely ? SEAM.map(([width, colour]) => [width / 2, colour] as const) : SEAM)
 }
 
-function strokeEdges(
+/** The line of other wood between border and field; never so thin that it is not seen. */
+export function paintString(
   ctx: CanvasRenderingContext2D,
-  edges: readonly Edge<'panel'>[],
+  string: FaceString | null,
+  toScreen: Transform<'panel', 'screen'>,
+): void {
+  if (!string) return
+  ctx.beginPath()
+  traceRing(ctx, toScreen, string.outside)
+  traceRing(ctx, toScreen, string.inside)
+  ctx.fillStyle = STRING.wood
+  ctx.fill('evenodd')
+  ctx.lineWidth = 0.8
+  ctx.strokeStyle = STRING.edge
+  ctx.stroke()
+}
+
+/** Whatever its species: a string is light against the wood that it parts. */
+const STRING = { wood: '#ecd9b0', edge: 'rgb(40 24 8 / 0.55)' }
+
+function strokeLines(
+  ctx: CanvasRenderingContext2D,
+  along: readonly (readonly Point<'panel'>[])[],
   toScreen: Transform<'panel', 'screen'>,
   lines: readonly (readonly [number, string])[],
 ): void {
   ctx.beginPath()
-  for (const edge of edges) {
-    const [a, b] = [transformPoint(toScreen, edge.a), transformPoint(toScreen, edge.b)]
-    ctx.moveTo(a.x, a.y)
-    ctx.lineTo(b.x, b.y)
-  }
+  for (const line of along)
+    line.forEach((p, i) => {
+      const { x, y } = transformPoint(toScreen, p)
+      if (i === 0) ctx.moveTo(x, y)
+      else ctx.lineTo(x, y)
+    })
   ctx.lineCap = 'butt'
   for (const [width, colour] of lines) {
     ctx.lineWidth = width

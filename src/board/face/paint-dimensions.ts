@@ -22,7 +22,7 @@ export function paintDimensions(ctx: CanvasRenderingContext2D, scene: FaceScene,
     strokeLine(ctx, at.foot, at)
     drawLetter(ctx, at, at.letter, scene.colours, {
       selected: scene.selected?.kind === 'seam' && scene.selected.letter === at.letter,
-      breaks: seam?.meets === 'breaks',
+      breaks: seam?.meets === 'breaks' && seam.band === null,
     })
   }
 }

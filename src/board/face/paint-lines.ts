@@ -6,12 +6,13 @@ import type { FaceScene } from '../board-types'
 import { strokeLine, traceRing } from '../paint/paths'
 import { boxOnScreen, viewTransform, type View } from '../view'
 import type { FaceLayout } from './face-layout'
-import { paintSeamLines } from './paint-cells'
+import { paintSeamLines, paintString } from './paint-cells'
 
 /** Outlines, seams and centre lines of a face: everything that is a line on the wood. */
 export function paintLines(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): void {
   const toScreen = viewTransform<'panel'>(view)
   veilOverhang(ctx, scene, view)
+  paintString(ctx, scene.string, toScreen)
   paintSeamLines(ctx, scene.seams, toScreen)
   outline(ctx, view, scene.outlines.sheet.ring, { dash: [6, 4], width: 1, colour: scene.colours.inkSoft, soft: true })
   if (differs(scene.core, scene.finished) && differs(scene.core, scene.sheet))
@@ -146,11 +147,12 @@ function selectedSeam(ctx: CanvasRenderingContext2D, { seams, selected, colours 
   const seam = selected?.kind === 'seam' ? seams.find(({ letter }) => letter === selected.letter) : undefined
   if (!seam) return
   const toScreen = viewTransform<'panel'>(view)
-  const [a, b] = [transformPoint(toScreen, seam.edge.a), transformPoint(toScreen, seam.edge.b)]
+  ctx.beginPath()
+  for (const { x, y } of seam.line.map((p) => transformPoint(toScreen, p))) ctx.lineTo(x, y)
   ctx.lineWidth = 6
   ctx.strokeStyle = 'rgb(255 255 255 / 0.7)'
-  strokeLine(ctx, a, b)
+  ctx.stroke()
   ctx.lineWidth = 3
   ctx.strokeStyle = colours.dark ? '#0a6a72' : colours.act
-  strokeLine(ctx, a, b)
+  ctx.stroke()
 }

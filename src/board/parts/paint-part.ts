@@ -3,7 +3,7 @@ import { ringCentroid } from '../../core/geometry/pole'
 import { ringCovers } from '../../core/geometry/polygon'
 import { transformPoint } from '../../core/geometry/transform'
 import type { PartsScene } from '../board-types'
-import { paintCell, paintSeamLines } from '../face/paint-cells'
+import { paintCell, paintSeamLines, paintString } from '../face/paint-cells'
 import { drawTag, tagSize, type Tag } from '../paint/marks'
 import { traceRing } from '../paint/paths'
 import { drawText, NORMAL, SMALL } from '../paint/text'
@@ -26,6 +26,7 @@ export function paintPart(
   traceRing(ctx, toScreen, part.outline)
   ctx.clip()
   for (const cell of part.cells) paintCell(ctx, cell, toScreen, colours)
+  paintString(ctx, part.string, toScreen)
   paintSeamLines(ctx, part.seams, toScreen, true)
   ctx.restore()
   ctx.beginPath()

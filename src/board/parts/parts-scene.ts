@@ -3,7 +3,7 @@ import type { PartId } from '../../core/ids'
 import type { ShowClass } from '../../core/shop'
 import type { LengthUnit } from '../../core/units/unit'
 import type { BoardColours, LeafPictures, PartsScene } from '../board-types'
-import { faceCells, faceSeams } from '../face/face-scene'
+import { faceCells, faceSeams, faceString } from '../face/face-scene'
 
 export interface PartsSceneOptions {
   readonly unit: LengthUnit
@@ -35,6 +35,7 @@ export function partsScene(parts: readonly DerivedPart[], options: PartsSceneOpt
       outline: derived.sizes.outlines.finished.ring,
       cells: faceCells(derived, options.pictures),
       seams: faceSeams(derived),
+      string: faceString(derived),
       remark: CLASS_WORDS[derived.part.showClass],
     })),
     selected: options.selected ?? null,

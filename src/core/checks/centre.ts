@@ -1,6 +1,6 @@
 import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
-import { centreOfRecipe } from '../patterns/recipe-centre'
+import { centreOfFace } from '../faces/field'
 import type { StripRecipe } from '../patterns/recipe'
 import type { Centre } from '../seams/centring'
 import type { SeamReport } from '../seams/seam-report'
@@ -92,8 +92,8 @@ function leafOnCentre(face: LaidFace, shop: Shop): readonly Finding[] {
 
 function crossingCentre(face: LaidFace, { x, y }: Centre, shop: Shop): readonly Finding[] {
   if (x === null || y === null) return []
-  const wanted = centreOfRecipe(face.part.recipe)
-  const isMoved = wanted.x !== 0 || wanted.y !== 0
+  const wanted = centreOfFace(face.part)
+  const isMoved = face.part.recipe.pattern === 'radial' && (wanted.x !== 0 || wanted.y !== 0)
   const off = Math.hypot(x - wanted.x, y - wanted.y)
   return [
     offCentre(face, { on: 'face' }, off, shop, isMoved ? { what: 'moved crossing', ...wanted } : { what: 'crossing' }),

@@ -1,7 +1,8 @@
 import type { Finding, Remedy } from '../finding'
 import { placeOnLeaf, pieceParts, type PiecePart } from '../fit/piece-parts'
 import { lacksOf, type Lack, type LeafSide } from '../fit/lack'
-import type { LaidFace, Piece } from '../fit/lay-face'
+import { groupsOf, type LaidFace, type LaidGroup, type Piece } from '../fit/lay-face'
+import { BORDER } from '../faces/window-group'
 import type { Side } from '../geometry/box'
 import { boxAround, boxesOverlap, regionBox } from '../geometry/box'
 import { intersect } from '../geometry/clip'
@@ -16,28 +17,35 @@ import { defectArea, defectsToAvoid } from '../leaves/usable'
 import type { Shop } from '../shop'
 
 /** Whether the pieces lie in sound wood where the window is, and whether they could anywhere. */
-export function checkFit(face: LaidFace, shop: Shop): readonly Finding[] {
-  if (face.play.region.length === 0) return emptyPlay(face, shop)
-  const inside = nearestInside(face.play.region, face.position)
-  if (!inside || distance(inside, face.position) < 0.02) return []
-  const remedy: Remedy = { remedy: 'move window', by: subtract(inside, face.position) }
-  const found = face.pieces.flatMap((piece) => pieceFindings(face, piece, shop, [remedy]))
+export const checkFit = (face: LaidFace, shop: Shop): readonly Finding[] =>
+  groupsOf(face).flatMap((group) => checkGroup(face, group, shop))
+
+function checkGroup(face: LaidFace, group: LaidGroup, shop: Shop): readonly Finding[] {
+  if (group.play.region.length === 0) return emptyPlay(face, group, shop)
+  const inside = nearestInside(group.play.region, group.position)
+  if (!inside || distance(inside, group.position) < 0.02) return []
+  const remedy: Remedy = { remedy: 'move window', by: subtract(inside, group.position), group: group.group }
+  const found = group.pieces.flatMap((piece) => pieceFindings(face, piece, shop, [remedy]))
   const outside: Finding = {
     code: 'outside-play',
     grade: 'wrong',
     part: face.part.id,
     place: { on: 'face' },
-    measured: distance(inside, face.position),
+    measured: distance(inside, group.position),
     limit: 0,
-    about: { x: inside.x - face.position.x, y: inside.y - face.position.y },
-    remedies: [remedy, { remedy: 'first position' }],
+    about: {
+      x: inside.x - group.position.x,
+      y: inside.y - group.position.y,
+      ...ofBorder(group),
+    },
+    remedies: [remedy, { remedy: 'first position', group: group.group }],
   }
   return [outside, ...found]
 }
 
 /** Nothing fits: where least is missing, the leaves and edges that lack most. */
-function emptyPlay(face: LaidFace, shop: Shop): readonly Finding[] {
-  const { shortfall } = face
+function emptyPlay(face: LaidFace, group: LaidGroup, shop: Shop): readonly Finding[] {
+  const { shortfall } = group
   const empty: Finding = {
     code: 'play-empty',
     grade: 'wrong',
@@ -45,14 +53,19 @@ function emptyPlay(face: LaidFace, shop: Shop): readonly Finding[] {
     place: { on: 'face' },
     measured: shortfall?.by ?? null,
     limit: 0,
-    about: {},
-    remedies: shortfall && distance(shortfall.at, face.position) > 0.02 ? [{ remedy: 'first position' }] : [],
+    about: ofBorder(group),
+    remedies:
+      shortfall && distance(shortfall.at, group.position) > 0.02
+        ? [{ remedy: 'first position', group: group.group }]
+        : [],
   }
-  const lacking = face.pieces.flatMap((piece) => pieceFindings(face, piece, shop, []))
+  const lacking = group.pieces.flatMap((piece) => pieceFindings(face, piece, shop, []))
   const worst = Math.max(0, ...lacking.map(({ measured }) => measured ?? 0))
   const governing = lacking.filter(({ measured }) => (measured ?? 0) > worst - 0.2)
   return [empty, ...(governing.length ? governing : lacking)]
 }
+
+const ofBorder = ({ group }: LaidGroup): Finding['about'] => (group === BORDER ? { border: 1 } : {})
 
 function pieceFindings(face: LaidFace, piece: Piece, shop: Shop, remedies: readonly Remedy[]): readonly Finding[] {
   if (!piece.leaf) return []

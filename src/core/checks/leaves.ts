@@ -1,5 +1,5 @@
 import type { Finding } from '../finding'
-import type { LaidFace } from '../fit/lay-face'
+import { fieldPieces, type LaidFace } from '../fit/lay-face'
 import { placeInSequence } from '../leaves/bundle'
 
 /** Whether there are leaves for all cells, in the sequence of the log. */
@@ -37,7 +37,9 @@ function earlierStart({ flitch, part }: LaidFace, lacking: number): Finding['rem
 /** Leaves in the order of the run that do not follow each other in the log: missing, skipped, or swapped by hand. */
 function brokenSequence(face: LaidFace): readonly Finding[] {
   if (face.part.recipe.pattern === 'planks' && face.part.recipe.order === 'shuffled') return []
-  const inOrder = [...face.pieces].sort((p, q) => p.cell.rank - q.cell.rank).flatMap(({ leaf }) => (leaf ? [leaf] : []))
+  const inOrder = [...fieldPieces(face)]
+    .sort((p, q) => p.cell.rank - q.cell.rank)
+    .flatMap(({ leaf }) => (leaf ? [leaf] : []))
   const breaks = inOrder.slice(1).flatMap((leaf, i) => {
     const before = inOrder[i]!
     const step = placeInSequence(face.flitch, leaf.number) - placeInSequence(face.flitch, before.number)

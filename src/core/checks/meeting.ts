@@ -1,11 +1,14 @@
 import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
 import { MEETS } from '../geometry/tolerance'
+import { isBandJoint } from '../patterns/pattern'
 import type { Recipe } from '../patterns/recipe'
 import type { SeamReport } from '../seams/seam-report'
 
 /** Whether the figure does at every seam what the match promises. */
-export function checkMeeting(face: LaidFace, seams: readonly SeamReport[]): readonly Finding[] {
+export function checkMeeting(face: LaidFace, all: readonly SeamReport[]): readonly Finding[] {
+  // a border is laid to frame the figure, not to match it
+  const seams = all.filter(({ kind }) => !isBandJoint(kind))
   if (seams.length === 0 || face.pieces.some(({ leaf }) => leaf === null)) return []
   const { recipe } = face.part
   const judged = seams.flatMap((seam) => {

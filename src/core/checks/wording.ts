@@ -75,10 +75,13 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   'even-count': (f) =>
     `${measured(f)} leaves put a seam on the centre, not a leaf. Take ${measured(f) + 1} or ${measured(f) - 1} for a leaf on the centre.`,
   'play-empty': (f, say) =>
-    f.measured === null
-      ? 'These leaves have no sound wood that is large enough for any piece. Start at another leaf, or take other leaves.'
-      : `There is no place where all pieces lie in sound wood. At the best place up to ${say.seam(measured(f))} is missing at an edge. Take less overhang, more leaves, or start at another leaf.`,
-  'outside-play': (f, say) => `The window lies ${say.seam(measured(f))} outside its room to move${direction(f, say)}.`,
+    f.about['border'] === 1
+      ? borderWords(f, say)
+      : f.measured === null
+        ? 'These leaves have no sound wood that is large enough for any piece. Start at another leaf, or take other leaves.'
+        : `There is no place where all pieces lie in sound wood. At the best place up to ${say.seam(measured(f))} is missing at an edge. Take less overhang, more leaves, or start at another leaf.`,
+  'outside-play': (f, say) =>
+    `The window${f.about['border'] === 1 ? ' of the border' : ''} lies ${say.seam(measured(f))} outside its room to move${direction(f, say)}.`,
   short: (f, say) =>
     `Leaf ${text(f, 'leaf')} is ${say.seam(measured(f))} short ${SIDE_WORDS[text(f, 'side')]}. Take less overhang there, move the window, or start at another leaf.`,
   narrow: (f, say) =>
@@ -128,6 +131,12 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }
+
+/** A border has no place on its leaves. */
+const borderWords = (f: Finding, say: Say): string =>
+  f.measured === null
+    ? 'The border’s leaves have no sound wood that is large enough for any of its pieces. Let it start at another leaf, or make its pieces shorter.'
+    : `There is no place where all pieces of the border lie in sound wood. At the best place up to ${say.seam(f.measured)} is missing at an edge. Make its pieces shorter, take more leaves for it, or let it start at another leaf.`
 
 const moreSeams = (f: Finding): string =>
   number(f, 'more') === 0 ? '' : `, and ${plural(number(f, 'more'), 'more seam is', 'more seams are')} too long`

@@ -1,6 +1,7 @@
 import type { Remedy } from '../finding'
 import { add } from '../geometry/point'
-import type { LaidFace } from '../fit/lay-face'
+import { groupsOf, type LaidFace } from '../fit/lay-face'
+import type { WindowGroup } from '../ids'
 import { WINDOW } from '../faces/window-group'
 import type { Job } from '../job/job'
 import type { Next } from './change-within'
@@ -17,7 +18,11 @@ export function applyRemedy(job: Job, face: LaidFace, remedy: Remedy): Next {
   return setPosition(next.value, face.part.id, WINDOW, null)
 }
 
-function remedied(job: Job, { part, position }: LaidFace, remedy: Remedy): Next {
+const positionOf = (face: LaidFace, wanted: WindowGroup) =>
+  groupsOf(face).find(({ group }) => group === wanted)?.position ?? face.position
+
+function remedied(job: Job, face: LaidFace, remedy: Remedy): Next {
+  const { part } = face
   switch (remedy.remedy) {
     case 'less overhang': {
       const { side, by } = remedy
@@ -26,9 +31,9 @@ function remedied(job: Job, { part, position }: LaidFace, remedy: Remedy): Next 
     case 'overhang':
       return changePart(job, part.id, { overhang: { ...part.overhang, [remedy.side]: remedy.to } })
     case 'move window':
-      return setPosition(job, part.id, WINDOW, add(position, remedy.by))
+      return setPosition(job, part.id, remedy.group, add(positionOf(face, remedy.group), remedy.by))
     case 'first position':
-      return setPosition(job, part.id, WINDOW, null)
+      return setPosition(job, part.id, remedy.group, null)
     case 'start at leaf':
       return changeRecipe(job, part.id, { firstLeaf: remedy.leaf })
     case 'count':

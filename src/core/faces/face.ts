@@ -3,6 +3,7 @@ import { movesOf, panelRing, type Outline } from '../geometry/panel-outline'
 import { point } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
 import { present } from '../invariant'
+import { fieldOf, isBordered } from './field'
 import type { Part } from '../job/job'
 import type { Sizes } from '../patterns/pattern'
 
@@ -51,10 +52,14 @@ function boxOf({ outline: { shape } }: Part, ring: Ring<'panel'>, plain: Box<'pa
   return shape === 'polygon' || shape === 'drawn' || shape === 'arch top' ? boxAround(ring) : plain
 }
 
-/** What a pattern is told: the finished panel's box, and how far the sheet stands out beyond it. */
+/** What a pattern is told: the finished panel's box, and how far the sheet stands out beyond it; with a border the field. */
 export function patternSizes(part: Part): Sizes {
   const { width, length, core, overhang } = part
   const lost = { first: part.allowance, later: part.laterAllowance }
+  if (isBordered(part)) {
+    const field = fieldOf(part)
+    return { width: field.width, length: field.length, beyond: NONE, lost }
+  }
   if (part.outline.shape === 'rectangle') return { width, length, beyond: addedEdges(core, overhang), lost }
   const { finished, sheet } = threeSizes(part)
   return {

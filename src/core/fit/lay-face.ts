@@ -1,36 +1,30 @@
-import { boxAround, boxCentre } from '../geometry/box'
-import { add, point, type Point } from '../geometry/point'
+import { point, type Point } from '../geometry/point'
+import { boxAround, boxGrown } from '../geometry/box'
+import type { Outline } from '../geometry/panel-outline'
 import { transformRegion, type Region, type Ring } from '../geometry/polygon'
 import { rotation, type Transform } from '../geometry/transform'
 import { patternSizes, threeSizes, type ThreeSizes } from '../faces/face'
-import { cutCells, roughWindow, taggedSheet, type Cell } from '../faces/cells'
+import { cutCells, taggedField, taggedSheet, type Cell } from '../faces/cells'
+import { borderInside, fieldOf, isBordered, planInField, fieldCentre } from '../faces/field'
+import { BORDER, WINDOW } from '../faces/window-group'
+import type { WindowGroup } from '../ids'
 import type { Part } from '../job/job'
-import { WHOLE_RUN } from '../job/make-up'
-import { leafCutFor, type PieceRef } from '../leaves/done-cuts'
-import { findLeaf, leafOutline, numberFacesNext, runOfLeaves } from '../leaves/bundle'
+import { numberFacesNext, runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
-import { rawWoodFor, usableArea, woodFor } from '../leaves/usable'
 import type { Plan } from '../patterns/pattern'
 import { planRecipe } from '../patterns/plan-recipe'
 import { turnedPlan } from '../patterns/turned-plan'
 import type { MadeUpLeaf } from '../scarf/made-up-leaf'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
-import { AS_IT_IS, madeUpLeaves, type MakeUpVoid } from './make-up-run'
+import { layBorder } from './lay-border'
+import type { MakeUpVoid } from './make-up-run'
+import { woodOf, type PartWood } from './part-wood'
 import { logPlacement, onLeaf, originOnLeaf, placement, type WindowPlace } from './placement'
-import {
-  findPlay,
-  firstPosition,
-  groupsOfEqualPieces,
-  leastShortfall,
-  shapeOf,
-  type Fitting,
-  type Group,
-  type Play,
-} from './play'
-import { WINDOW } from '../faces/window-group'
+import type { Play } from './play'
 import { resolveRecipe, type Resolved, type RunLeaves } from './resolve-recipe'
+import { placeInPlay, playFor, seedFor, shortfallOf, type Seed, type Shortfall } from './seeds'
 
 /** A cell with its leaf, and where the leaf comes to lie. */
 export interface Piece {
@@ -66,11 +60,49 @@ export interface LaidFace {
   /** Width of the sheet for which a running match finds no wood. */
   readonly bare: number
   readonly pieces: readonly Piece[]
+  /** Those of the field. */
   readonly play: Play
   readonly position: Point<'leaf'>
   /** The play is empty: what every edge would have to give up, at the best position. */
-  readonly shortfall: { readonly by: number; readonly at: Point<'leaf'> } | null
+  readonly shortfall: Shortfall
+  /** null without a border. */
+  readonly border: LaidBorder | null
 }
+
+/** A border on its leaves: its pieces are among those of the face, and move with a window of their own. */
+export interface LaidBorder {
+  readonly leaves: number
+  readonly play: Play
+  readonly position: Point<'leaf'>
+  readonly shortfall: Shortfall
+  /** The line of other wood that lies between its two outlines; null without one. */
+  readonly string: { readonly outside: Outline<'panel'>; readonly inside: Outline<'panel'> } | null
+}
+
+/** What moves together: the pieces of the field, or those of the border. */
+export interface LaidGroup {
+  readonly group: WindowGroup
+  readonly pieces: readonly Piece[]
+  readonly play: Play
+  readonly position: Point<'leaf'>
+  readonly shortfall: Shortfall
+}
+
+/** The field, and the border if there is one. */
+export function groupsOf(face: LaidFace): readonly LaidGroup[] {
+  const inGroup = (group: WindowGroup) => face.pieces.filter(({ cell }) => cell.group === group)
+  const { play, position, shortfall, border } = face
+  const field: LaidGroup = { group: WINDOW, pieces: inGroup(WINDOW), play, position, shortfall }
+  return border ? [field, { group: BORDER, pieces: inGroup(BORDER), ...border }] : [field]
+}
+
+/** The group that a piece moves with. */
+export const groupOf = (face: LaidFace, { cell }: Piece): LaidGroup =>
+  groupsOf(face).find(({ group }) => group === cell.group) ?? groupsOf(face)[0]!
+
+/** The pieces of the pattern itself, without those of a border. */
+export const fieldPieces = ({ pieces }: LaidFace): readonly Piece[] =>
+  pieces.filter(({ cell }) => cell.group === WINDOW)
 
 /** Lays the face of a part: resolves its recipe, cuts its cells, gives them leaves, and finds the play and the position. */
 export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers): LaidFace {
@@ -79,19 +111,20 @@ export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers
   const resolved = resolveRecipe(
     part,
     patternSizes(part),
-    sizes.sheet,
+    patternSheet(part, sizes),
     turnedRun(wood.run(), part.windowTurn),
     (count) =>
       playFor(
-        pieceSeeds(part, flitch, planFor(part, flitch, { count, bands: null, position: null, bare: 0 }), wood),
+        fieldSeeds(part, flitch, planFor(part, flitch, { count, bands: null, position: null, bare: 0 }), wood),
         answers,
       ).play.region.length > 0,
   )
   const plan = planFor(part, flitch, resolved)
-  const seeds = pieceSeeds(part, flitch, plan, wood)
+  const seeds = fieldSeeds(part, flitch, plan, wood)
   const { play, groups } = playFor(seeds, answers)
   const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
-  const position = windowPosition(part, resolved, play, shortfall, flitch, answers)
+  const position = resolved.position ?? part.positions[WINDOW] ?? placeInPlay(play, shortfall, flitch, answers)
+  const border = isBordered(part) ? layBorder(part, flitch, leavesTaken(plan), wood, answers) : null
   return {
     part,
     flitch,
@@ -99,16 +132,38 @@ export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers
     plan,
     count: resolved.count,
     bare: resolved.bare,
-    pieces: seeds.map((seed) => placed(seed, position)),
+    pieces: [
+      ...seeds.map((seed) => placed(seed, position)),
+      ...(border?.seeds.map((seed) => placed(seed, border.position)) ?? []),
+    ],
     play,
     position,
     shortfall,
+    border: border && {
+      leaves: border.leaves,
+      play: border.play,
+      position: border.position,
+      shortfall: border.shortfall,
+      string: stringOf(part),
+    },
   }
+}
+
+/** The box that a pattern divides, about the middle of the field. */
+function patternSheet(part: Part, sizes: ThreeSizes): ThreeSizes['sheet'] {
+  if (!isBordered(part)) return sizes.sheet
+  const { width, length } = fieldOf(part)
+  const half = { top: length / 2, right: width / 2, bottom: length / 2, left: width / 2 }
+  return boxGrown(boxAround([point<'panel'>(0, 0)]), half)
 }
 
 const planFor = (part: Part, flitch: Flitch, { count, bands }: Resolved): Plan =>
   turnedPlan(
-    planRecipe(part.recipe, patternSizes(part), count, { numberFacesNext: numberFacesNext(flitch) }, bands),
+    planInField(
+      planRecipe(part.recipe, patternSizes(part), count, { numberFacesNext: numberFacesNext(flitch) }, bands),
+      part.recipe,
+      fieldCentre(part),
+    ),
     part.windowTurn,
   )
 
@@ -119,121 +174,27 @@ function turnedRun(leaves: RunLeaves, degrees: number): RunLeaves {
   return leaves.map(({ usable, shift }) => ({ usable: transformRegion(back, usable), shift }))
 }
 
-/** The sound wood of the leaves of a flitch that is left for one part; for a piece that has been cut, that piece alone. */
-function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers) {
-  const usableOf = (leaf: Leaf): Region<'leaf'> =>
-    answers(
-      'usable area',
-      [leafOutline(flitch, leaf), leaf.defects, shop, part.showClass, flitch.sideMargin, flitch.endMargin],
-      () => usableArea(flitch, leaf, shop, part.showClass),
-    )
-  const leftFor = (leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
-    leaf.cuts.length === 0
-      ? usableOf(leaf)
-      : answers('wood left', [usableOf(leaf), leaf.cuts, piece.part, piece.cell], () =>
-          woodFor(usableOf(leaf), leaf, piece),
-        )
-  // a leaf that was cut for a cell of a running match goes on giving what was cut
-  const ownCell = (leaf: Leaf) => leaf.cuts.find((cut) => cut.part === part.id)?.cell ?? ''
-  // a leaf is made up of all its wood: what was cut from it so made is fixed by the decisions, not by the wood
-  const rawFor = (leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
-    leaf.cuts.length === 0
-      ? usableOf(leaf)
-      : answers('raw wood left', [usableOf(leaf), leaf.cuts, piece.part, piece.cell], () =>
-          rawWoodFor(usableOf(leaf), leaf, piece),
-        )
-  const madeOf = madeUpLeaves(part, flitch, (leaf, cell) => rawFor(leaf, { part: part.id, cell }), answers)
-  const run = () =>
-    runOfLeaves(flitch, part.recipe.firstLeaf, flitch.leaves.length).map((leaf) => ({
-      usable:
-        madeOf(WHOLE_RUN, leaf, ownCell(leaf)).made?.usable ?? leftFor(leaf, { part: part.id, cell: ownCell(leaf) }),
-      shift: leaf.drift,
-    }))
-  return { leftFor, madeOf, run }
+/** How many leaves of the run the field takes. */
+const leavesTaken = ({ cells }: Plan): number => Math.max(...cells.map(({ rank }) => rank)) + 1
+
+function stringOf(part: Part): LaidBorder['string'] {
+  if (!isBordered(part) || !part.border.string) return null
+  return { outside: borderInside(part), inside: fieldOf(part).outline }
 }
 
-/** A cell with its leaf, before it is known where the window lies. */
-interface Seed {
-  readonly cell: Cell
-  readonly leaf: Leaf | null
-  readonly rough: Ring<'window'>
-  readonly usable: Region<'leaf'>
-  readonly drift: Point<'leaf'>
-  readonly nudge: Point<'leaf'>
-  readonly nudgeDropped: boolean
-  readonly cut: boolean
-  readonly made: MadeUpLeaf | null
-  readonly makeUpVoid: MakeUpVoid | null
-}
+/** The cells of the pattern, cut out of the sheet, or out of the field where there is a border. */
+export const fieldCells = (part: Part, plan: Plan, sheet: Outline<'panel'>): readonly Cell[] =>
+  cutCells(plan, isBordered(part) ? taggedField(fieldOf(part).outline) : taggedSheet(sheet, plan))
 
-function pieceSeeds(part: Part, flitch: Flitch, plan: Plan, wood: ReturnType<typeof woodOf>): readonly Seed[] {
-  const cells = cutCells(plan, taggedSheet(threeSizes(part).outlines.sheet, plan))
+function fieldSeeds(part: Part, flitch: Flitch, plan: Plan, wood: PartWood): readonly Seed[] {
+  const cells = fieldCells(part, plan, threeSizes(part).outlines.sheet)
   const run = runOfLeaves(flitch, part.recipe.firstLeaf, plan.cells.length)
-  return cells.map((cell) => {
-    const chosen = part.chosen[cell.id]
-    const ref = { part: part.id, cell: cell.id }
-    const wanted = (chosen === undefined ? null : findLeaf(flitch, chosen)) ?? run[cell.rank] ?? null
-    const cutFrom = leafCutFor(flitch.leaves, ref, wanted)
-    const leaf = cutFrom ?? wanted
-    const nudge = part.nudges[cell.id]
-    const holds = nudge !== undefined && nudge.leaf === leaf?.number
-    const { made, makeUpVoid } = leaf ? wood.madeOf(cell.id, leaf) : AS_IT_IS
-    return {
-      cell,
-      leaf,
-      rough: roughWindow(cell.window, { first: part.allowance, later: part.laterAllowance }),
-      usable: made?.usable ?? (leaf ? wood.leftFor(leaf, ref) : []),
-      cut: cutFrom !== null,
-      drift: leaf?.drift ?? point<'leaf'>(0, 0),
-      nudge: holds ? nudge.by : point<'leaf'>(0, 0),
-      nudgeDropped: nudge !== undefined && !holds,
-      made,
-      makeUpVoid,
-    }
-  })
-}
-
-/** The play of the pieces that have a leaf. */
-function playFor(seeds: readonly Seed[], answers: Answers): { play: Play; groups: readonly Group[] } {
-  const fittings: Fitting[] = seeds
-    .filter(({ leaf }) => leaf !== null)
-    .map(({ rough, usable, drift, nudge }) => ({ rough, usable, shift: add(drift, nudge) }))
-  if (fittings.length === 0) return { play: { region: [], exact: false }, groups: [] }
-  const about = fittings.flatMap(({ rough, usable, shift }) => [shapeOf(rough), usable, shift.x, shift.y])
-  return answers('play', about, () => {
-    const groups = groupsOfEqualPieces(fittings, answers)
-    return { play: findPlay(groups), groups }
-  })
-}
-
-const shortfallOf = (seeds: readonly Seed[], groups: readonly Group[], answers: Answers) =>
-  answers(
-    'shortfall',
-    seeds.flatMap(({ rough, usable, drift, nudge }) => [shapeOf(rough), usable, drift.x + nudge.x, drift.y + nudge.y]),
-    () => (groups.length ? leastShortfall(groups) : null),
-  )
-
-/** Where someone put the window; else where a running match was found; else in the middle of the play, or where least is missing. */
-function windowPosition(
-  part: Part,
-  resolved: Resolved,
-  play: Play,
-  shortfall: LaidFace['shortfall'],
-  flitch: Flitch,
-  answers: Answers,
-): Point<'leaf'> {
-  if (resolved.position) return resolved.position
-  const saved = part.positions[WINDOW]
-  if (saved) return saved
-  const found = play.region.length
-    ? answers('first position', [play.region], () => firstPosition(play))
-    : (shortfall?.at ?? null)
-  return found ?? boxCentre(boxAround(flitch.outline))
+  return cells.map((cell) => seedFor(part, flitch, { cell, next: run[cell.rank] ?? null }, wood))
 }
 
 function placed(seed: Seed, position: Point<'leaf'>): Piece {
-  const { cell, leaf, rough, usable, drift, nudge, nudgeDropped, cut, made, makeUpVoid } = seed
-  const place: WindowPlace = { position, drift, nudge }
+  const { cell, leaf, rough, usable, drift, nudge, farther, nudgeDropped, cut, made, makeUpVoid } = seed
+  const place: WindowPlace = { position, drift, nudge, farther }
   const origin = originOnLeaf(place)
   return {
     cell,

@@ -8,10 +8,13 @@ export interface WindowPlace {
   readonly position: Point<'leaf'>
   readonly drift: Point<'leaf'>
   readonly nudge: Point<'leaf'>
+  /** How far it lies from the first piece of its leaf, where a leaf gives several pieces of a border. */
+  readonly farther: Point<'leaf'>
 }
 
 /** Where the window's origin lies on the leaf. */
-export const originOnLeaf = ({ position, drift, nudge }: WindowPlace): Point<'leaf'> => add(add(position, drift), nudge)
+export const originOnLeaf = ({ position, drift, nudge, farther }: WindowPlace): Point<'leaf'> =>
+  add(add(add(position, drift), nudge), farther)
 
 /** Leaf → panel: the leaf is moved until the window's origin is at 0, then laid. */
 export function placement(lay: Transform<'window', 'panel'>, place: WindowPlace): Transform<'leaf', 'panel'> {

@@ -9,6 +9,7 @@
  *
  * How it is cut goes by what lies beside it: a crosscut goes through the whole leaf, and so does a rip.
  */
+import { groupsOf } from '../fit/lay-face'
 import type { Box } from '../geometry/box'
 import { besideClaim, claimsOf, clash, showRank, type Claim, type LedgerFace } from './claims'
 
@@ -87,7 +88,10 @@ function stillNeeds(other: LedgerFace, face: LedgerFace, claim: Claim): readonly
 /** The leaves that an unsettled face may come to be cut from, in sequence. */
 function leavesNeeded(face: LedgerFace, mayTakeAny: boolean): readonly number[] {
   const own = new Set(claimsOf(face).flatMap(({ leaf, cut }) => (cut ? [] : [leaf])))
-  const lacksLeaves = face.play.region.length === 0 || face.bare > 0 || face.pieces.some(({ leaf }) => !leaf)
+  const lacksLeaves =
+    groupsOf(face).some(({ play }) => play.region.length === 0) ||
+    face.bare > 0 ||
+    face.pieces.some(({ leaf }) => !leaf)
   const isNeeded = (number: number, state: string) =>
     own.has(number) || (mayTakeAny && lacksLeaves && state === 'in use')
   return face.flitch.leaves.filter(({ number, state }) => isNeeded(number, state)).map(({ number }) => number)

@@ -4,7 +4,8 @@
  * Input: the cells of a face and the seams found on them. Output: a tree; each joint puts two groups together along
  * seams, in one straight line where there is one that no piece lies across. Cross seams and the diameter of a sunburst
  * come last, as their allowance says; a straight split leaves an even number on one side, so that pairs are shot
- * together. Where no straight line goes through (mitres round a panel that is not square, an odd sunburst), the
+ * together. A border is laid round the field when that is whole: each of its bands is joined first, then the bands are
+ * fitted one after the other. Where no straight line goes through (mitres round a panel that is not square, an odd sunburst), the
  * smallest piece at the border is fitted last. Tolerance: pieces may reach over the line by `OVER`. Failure: none.
  */
 import type { Cell } from '../faces/cells'
@@ -13,6 +14,7 @@ import { distance } from '../geometry/point'
 import { polygonArea, type Edge } from '../geometry/polygon'
 import type { CellId } from '../ids'
 import { present } from '../invariant'
+import { BORDER } from '../faces/window-group'
 import type { Joint } from '../patterns/pattern'
 import type { Seam } from './find-seams'
 
@@ -46,6 +48,7 @@ interface Link {
   readonly letter: string
   readonly joint: Joint
   readonly edge: Edge<'panel'>
+  readonly length: number
   readonly cells: readonly [CellId, CellId]
 }
 
@@ -53,7 +56,13 @@ interface Link {
 export function orderOfJointing(cells: readonly Cell[], seams: readonly Seam[]): Assembly | null {
   if (cells.length === 0) return null
   const links = seams.flatMap(({ letter, kind, stretches }) =>
-    stretches.map(({ edge, left, right }): Link => ({ letter, joint: kind, edge, cells: [left, right] })),
+    stretches.map(({ edge, length, left, right }): Link => ({
+      letter,
+      joint: kind,
+      edge,
+      length,
+      cells: [left, right],
+    })),
   )
   return assemble(cells, links)
 }
@@ -72,8 +81,33 @@ const stageOf = (one: Assembly): number => (one.kind === 'piece' ? 0 : one.stage
 function assemble(cells: readonly Cell[], links: readonly Link[]): Assembly {
   const [only, second] = cells
   if (!second) return { kind: 'piece', cell: present(only, 'a group without pieces').id }
-  const split = straightSplit(cells, links) ?? lastFitted(cells, links)
+  const split = lastBand(cells, links) ?? straightSplit(cells, links) ?? lastFitted(cells, links)
   return joined(split, links)
+}
+
+/** The last of the bands round a field, or the last of those that go round; null where all is field, or one band. */
+function lastBand(cells: readonly Cell[], links: readonly Link[]): Split | null {
+  const band = cells.filter(({ group }) => group === BORDER)
+  if (band.length === 0) return null
+  const bands = bandsOf(band, links)
+  if (bands.length === 1 && band.length === cells.length) return null
+  const last = present(bands.at(-1), 'a border without bands')
+  return { one: cells.filter((cell) => !last.includes(cell)), other: last, straight: false }
+}
+
+/** The pieces of a border in their order, those that follow each other without a corner between them in one band. */
+function bandsOf(pieces: readonly Cell[], links: readonly Link[]): readonly (readonly Cell[])[] {
+  const bands: Cell[][] = []
+  for (const piece of pieces) {
+    const goesOn = (cell: Cell) =>
+      links.some(
+        ({ joint, cells: [p, q] }) => joint === 'segment' && isAcross([p, q], new Set([cell.id]), new Set([piece.id])),
+      )
+    const before = bands.find((band) => band.some(goesOn))
+    if (before) before.push(piece)
+    else bands.push([piece])
+  }
+  return bands
 }
 
 interface Split {
@@ -94,12 +128,11 @@ function joined({ one, other, straight }: Split, links: readonly Link[]): Joined
     second,
     seams: letters.map((letter) => ({
       letter,
-      length: across
-        .filter((link) => link.letter === letter)
-        .reduce((sum, { edge }) => sum + distance(edge.a, edge.b), 0),
+      length: across.filter((link) => link.letter === letter).reduce((sum, one) => sum + one.length, 0),
     })),
     straight,
-    joint: across[0]?.joint ?? 'side',
+    // a string lies between a border and its field
+    joint: across[0]?.joint ?? (other.some(({ group }) => group === BORDER) ? 'border' : 'side'),
     stage: 1 + Math.max(stageOf(first), stageOf(second)),
     cells: [...cellsOf(first), ...cellsOf(second)],
   }
@@ -114,7 +147,7 @@ const isAcross = ([p, q]: Link['cells'], one: ReadonlySet<CellId>, other: Readon
   (one.has(p) && other.has(q)) || (one.has(q) && other.has(p))
 
 /** What is made last stands first. */
-const LAST_FIRST: readonly Joint[] = ['diameter', 'cross', 'mitre', 'radial', 'side']
+const LAST_FIRST: readonly Joint[] = ['border', 'corner', 'diameter', 'cross', 'mitre', 'radial', 'segment', 'side']
 
 /** The best straight line that parts the cells with none across it. */
 function straightSplit(cells: readonly Cell[], links: readonly Link[]): Split | null {

@@ -1,5 +1,6 @@
 import { cross, subtract } from '../geometry/point'
 import type { Edge } from '../geometry/polygon'
+import { isBandJoint } from '../patterns/pattern'
 import type { Seam } from './find-seams'
 
 /** How far the seams found lie off the panel's centre; null on an axis where no seam runs that way. */
@@ -10,9 +11,10 @@ export interface Centre {
 
 /**
  * Measured on the seams: the upright seam nearest to the centre line and the level one; round a centre, the point where
- * the seams cross. Positive to the right and down.
+ * the seams cross. Positive to the right and down. Seams of a border are left out.
  */
-export function centreOfSeams(seams: readonly Seam[]): Centre {
+export function centreOfSeams(all: readonly Seam[]): Centre {
+  const seams = all.filter(({ kind }) => !isBandJoint(kind))
   const round = seams.filter(({ kind }) => kind === 'radial' || kind === 'diameter')
   if (round.length > 1) return crossing(round)
   return {

@@ -4,19 +4,27 @@ import { ringCovers, ringEdges, type Edge, type Ring } from '../geometry/polygon
 import { sharedStretch } from '../geometry/segment'
 import { GRID } from '../geometry/tolerance'
 import type { CellId } from '../ids'
-import type { Joint } from '../patterns/pattern'
+import { isBandJoint, type Joint } from '../patterns/pattern'
 import type { Cell } from '../faces/cells'
+import { BORDER } from '../faces/window-group'
+import { sharedArcs } from './arc-stretches'
 
 /**
- * Input: the cells of a face, running positively, seam edges tagged, and where seams round a centre meet. Output: the seams, found on the cells and
- * not taken from the pattern: the edges that two cells share, collinear touching ones of one kind joined. Tolerance:
- * the grid. Failure: an edge tagged as a seam that no other cell shares is no seam.
+ * Input: the cells of a face, running positively, seam edges tagged, and where seams round a centre meet. Output: the
+ * seams, found on the cells and not taken from the pattern: the edges that two cells share, collinear touching ones of
+ * one kind joined; between border and field all that lie along one edge of the panel are one seam, curved where it is.
+ * Tolerance: the grid. Failure: an edge tagged as a seam that no other cell shares is no seam; with a string between
+ * them border and field share none.
  */
 export interface Seam {
-  /** A, B … from left to right, then down; round a centre clockwise from the first. */
+  /** A, B … from left to right, then down; round a centre clockwise from the first. Those of a border come last. */
   readonly letter: string
   readonly kind: Joint
+  /** From end to end; of a seam that closes on itself from its beginning to the point opposite. */
   readonly edge: Edge<'panel'>
+  /** Points along it: its two ends where it is straight. */
+  readonly line: readonly Point<'panel'>[]
+  readonly length: number
   /** Its length within the finished panel. */
   readonly finishedLength: number
   readonly stretches: readonly Stretch[]
@@ -25,26 +33,46 @@ export interface Seam {
 /** The part of a seam between two cells. `left` lies anticlockwise of the direction of the edge, so left of a seam that runs down… and above one that runs to the right. */
 export interface Stretch {
   readonly edge: Edge<'panel'>
+  /** Along the curve where it is one. */
+  readonly length: number
   readonly left: CellId
   readonly right: CellId
 }
 
-type Loose = Stretch & { readonly kind: Joint }
+interface Loose extends Stretch {
+  readonly kind: Joint
+  /** Between border and field: along which edge of the panel. */
+  readonly source: number
+  readonly line: readonly Point<'panel'>[]
+}
 
 export function findSeams(
   cells: readonly Cell[],
   finished: Ring<'panel'>,
   centre: Point<'panel'> = point(0, 0),
 ): readonly Seam[] {
-  const joined = joinInLine(sharedEdges(cells, centre))
+  const shared = sharedEdges(cells, centre)
+  const joined = [
+    ...joinInLine(shared.filter(({ kind }) => kind !== 'border')),
+    ...joinAlongEdges(shared.filter(({ kind }) => kind === 'border')),
+  ]
   return [...joined].sort(inReadingOrder).map((stretches, i) => {
+    const line = wholeLine(stretches)
     const edge = wholeEdge(stretches)
+    const { kind } = stretches[0]!
     return {
       letter: seamLetter(i),
-      kind: stretches[0]!.kind,
+      kind,
       edge,
-      finishedLength: lengthInside(edge, finished),
-      stretches: stretches.map(({ edge, left, right }) => ({ edge, left, right })),
+      line,
+      length: lineLength(line),
+      finishedLength: kind === 'border' ? lineLength(line) : lengthInside(edge, finished),
+      stretches: stretches.map((each) => ({
+        edge: each.edge,
+        length: each.length,
+        left: each.left,
+        right: each.right,
+      })),
     }
   })
 }
@@ -66,16 +94,37 @@ function sharedEdges(cells: readonly Cell[], centre: Point<'panel'>): readonly L
 }
 
 function sharedBy(one: Cell, other: Cell, centre: Point<'panel'>): readonly Loose[] {
+  const isBetween = one.group !== other.group
   const otherEdges = ringEdges(other.face.ring)
-  return ringEdges(one.face.ring).flatMap((edge, e) => {
+  const straight = ringEdges(one.face.ring).flatMap((edge, e) => {
     const tag = one.face.tags[e]!
-    if (tag.kind !== 'seam') return []
+    if (tag.kind !== 'seam' || tag.curve?.shape === 'arc') return []
     return otherEdges.flatMap((otherEdge, o) => {
       if (other.face.tags[o]!.kind !== 'seam') return []
       const stretch = sharedStretch(edge, otherEdge, GRID)
-      return stretch ? [directed(stretch, tag.joint, one.id, other.id, centre)] : []
+      if (!stretch) return []
+      return isBetween
+        ? [betweenStretch([stretch.a, stretch.b], tag.source ?? 0, one, other)]
+        : [directed(stretch, tag.joint, one.id, other.id, centre)]
     })
   })
+  const arcs = isBetween ? sharedArcs(one.face, other.face) : []
+  return [...straight, ...arcs.map(({ line, source }) => betweenStretch(line, source, one, other))]
+}
+
+/** Between border and field: clockwise round the field, which lies on its right. */
+function betweenStretch(line: readonly Point<'panel'>[], source: number, one: Cell, other: Cell): Loose {
+  const [field, band] = one.group === BORDER ? [other, one] : [one, other]
+  const run = field === one ? line : [...line].reverse()
+  return {
+    edge: { a: run[0]!, b: run.at(-1)! },
+    length: lineLength(run),
+    line: run,
+    kind: 'border',
+    source,
+    left: band.id,
+    right: field.id,
+  }
 }
 
 /**
@@ -96,7 +145,11 @@ function directed(stretch: Edge<'panel'>, kind: Joint, inside: CellId, outside: 
   // clockwise of a direction that points down lies the left of the panel; of one to the right, the lower side
   const clockwiseIsLeft = isRound ? false : isUpright
   const insideIsLeft = firstIsClockwise === clockwiseIsLeft
-  return insideIsLeft ? { edge, kind, left: inside, right: outside } : { edge, kind, left: outside, right: inside }
+  const line = [edge.a, edge.b]
+  const length = lineLength(line)
+  return insideIsLeft
+    ? { edge, line, length, kind, source: 0, left: inside, right: outside }
+    : { edge, line, length, kind, source: 0, left: outside, right: inside }
 }
 
 /** Seams at 45° count as upright, whatever the last digit says. */
@@ -117,8 +170,10 @@ function joinInLine(stretches: readonly Loose[]): readonly (readonly Loose[])[] 
 const alongFirst = (first: Loose, other: Loose): number =>
   dot(subtract(other.edge.a, first.edge.a), subtract(first.edge.b, first.edge.a))
 
+const STAY_SINGLE: ReadonlySet<Joint> = new Set<Joint>(['radial', 'diameter', 'segment', 'corner'])
+
 function continues(one: Loose, other: Loose): boolean {
-  if (one.kind !== other.kind || one.kind === 'radial' || one.kind === 'diameter') return false
+  if (one.kind !== other.kind || STAY_SINGLE.has(one.kind)) return false
   const touches = [one.edge.a, one.edge.b].some((p) =>
     [other.edge.a, other.edge.b].some((q) => distance(p, q) < 2 * GRID),
   )
@@ -127,17 +182,63 @@ function continues(one: Loose, other: Loose): boolean {
   return touches && Math.abs(turned) < 2 * GRID
 }
 
-const wholeEdge = (stretches: readonly Loose[]): Edge<'panel'> => ({
-  a: stretches[0]!.edge.a,
-  b: stretches[stretches.length - 1]!.edge.b,
-})
+/** Stretches along one edge of the panel, each gathered from where the one before ends. */
+function joinAlongEdges(stretches: readonly Loose[]): readonly (readonly Loose[])[] {
+  const sources = [...new Set(stretches.map(({ source }) => source))]
+  return sources.flatMap((source) => {
+    const left = stretches.filter((one) => one.source === source)
+    const seams: Loose[][] = []
+    while (left.length > 0) {
+      const isBegun = (one: Loose) => left.some((other) => other !== one && follows(other, one))
+      // of one that closes on itself the uppermost is the first
+      const start = left.find((one) => !isBegun(one)) ?? left.reduce((p, q) => (q.edge.a.y < p.edge.a.y ? q : p))
+      const seam = [start]
+      left.splice(left.indexOf(start), 1)
+      for (let next = left.find((one) => follows(start, one)); next;) {
+        const last: Loose = next
+        seam.push(last)
+        left.splice(left.indexOf(last), 1)
+        next = left.find((one) => follows(last, one))
+      }
+      seams.push(seam)
+    }
+    return seams
+  })
+}
+
+const follows = (one: Loose, next: Loose): boolean => distance(one.edge.b, next.edge.a) < 0.02
+
+/** Points along all stretches, those left out at which a straight line only goes on. */
+function wholeLine(stretches: readonly Loose[]): readonly Point<'panel'>[] {
+  const points = stretches.flatMap(({ line }, i) => (i === 0 ? line : line.slice(1)))
+  return points.filter((p, i) => {
+    const [before, after] = [points[i - 1], points[i + 1]]
+    if (!before || !after) return true
+    return Math.abs(cross(subtract(p, before), subtract(after, before))) > GRID * distance(before, after)
+  })
+}
+
+const lineLength = (line: readonly Point<'panel'>[]): number =>
+  line.slice(1).reduce((sum, p, i) => sum + distance(line[i]!, p), 0)
+
+function wholeEdge(stretches: readonly Loose[]): Edge<'panel'> {
+  const [a, b] = [stretches[0]!.edge.a, stretches[stretches.length - 1]!.edge.b]
+  if (distance(a, b) > 2 * GRID) return { a, b }
+  const line = wholeLine(stretches)
+  return { a, b: line[Math.floor(line.length / 2)]! }
+}
 
 /** From left to right, then down; round a centre by the angle of the seam, clockwise from the first one laid out. */
 function inReadingOrder(p: readonly Loose[], q: readonly Loose[]): number {
   if (isRound(p) && isRound(q)) return wedgeOf(p) - wedgeOf(q)
+  const order = placeOf(p) - placeOf(q)
+  if (order !== 0) return order
   const [m, n] = [middle(wholeEdge(p)), middle(wholeEdge(q))]
   return Math.abs(m.x - n.x) > GRID ? m.x - n.x : m.y - n.y
 }
+
+/** Those round a centre first, those of a border last. */
+const placeOf = (seam: readonly Loose[]): number => (isRound(seam) ? 0 : isBandJoint(seam[0]!.kind) ? 2 : 1)
 
 const isRound = (seam: readonly Loose[]): boolean => seam[0]!.kind === 'radial' || seam[0]!.kind === 'diameter'
 

@@ -1,5 +1,5 @@
 import type { LaidFace, Piece } from '../fit/lay-face'
-import { onLeaf } from '../fit/placement'
+import { onLeaf, originOnLeaf } from '../fit/placement'
 import type { Box } from '../geometry/box'
 import { innerFit } from '../geometry/inner-fit'
 import { add, cross, distance, point, scale, subtract, type Point } from '../geometry/point'
@@ -125,7 +125,7 @@ const rounded = ({ x, y }: Point<'leaf'>): Point<'leaf'> => point(Math.round(x *
 /** The share of a shift that keeps the rough piece in sound wood; all of it where it lies outside already. */
 function shareThatFits({ rough, usable, place }: Piece, shift: Point<'leaf'>): number {
   const room = innerFit(usable, onLeaf(rough, point(0, 0)))
-  const from = add(add(place.position, place.drift), place.nudge)
+  const from = originOnLeaf(place)
   const fits = (share: number) => regionCovers(room, add(from, scale(shift, share)))
   if (!fits(0)) return 1
   let [kept, tried] = [0, 1]

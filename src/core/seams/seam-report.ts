@@ -1,8 +1,9 @@
 import { depthShown } from '../leaves/bundle'
 import type { LaidFace, Piece } from '../fit/lay-face'
+import { edgeLength } from '../geometry/segment'
 import { present } from '../invariant'
 import { partStretches } from './part-stretches'
-import { centreOfRecipe } from '../patterns/recipe-centre'
+import { centreOfFace } from '../faces/field'
 import { findSeams, type Seam, type Stretch } from './find-seams'
 import { figureJump, howFigureMeets, type Meets } from './meeting'
 
@@ -26,7 +27,7 @@ export const reportSeams = (face: LaidFace): readonly SeamReport[] =>
   findSeams(
     face.pieces.map(({ cell }) => cell),
     face.sizes.outlines.finished.ring,
-    centreOfRecipe(face.part.recipe),
+    centreOfFace(face.part),
   ).map((seam) => reportSeam(face, seam))
 
 const WORST: readonly Meets[] = ['mirrors', 'repeats', 'breaks']
@@ -42,6 +43,7 @@ function reportSeam(face: LaidFace, seam: Seam): SeamReport {
     return partStretches(stretch.edge, left, right).map(({ edge, left: onLeft, right: onRight }) => ({
       ...stretch,
       edge,
+      length: edge === stretch.edge ? stretch.length : edgeLength(edge),
       meets: howFigureMeets(edge, onLeft.logToPanel, onRight.logToPanel),
       jump: figureJump(edge, onLeft.logToPanel, onRight.logToPanel),
       depthOffset: depthOffset(face, left, right, onLeft.leaf, onRight.leaf),

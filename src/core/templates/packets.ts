@@ -35,13 +35,27 @@ export function cuttingOf(face: LaidFace): Cutting {
   const alone: LoneLeaf[] = []
   for (const template of windowTemplates(face)) {
     const judged = template.pieces.map((piece) => ({ piece, why: ownWay(face, piece) }))
-    const together = judged.filter(({ why }) => why === null).map(({ piece }) => piece)
-    if (together.length > 1) packets.push({ name: String(packets.length + 1), template, pieces: together })
+    const inPackets = judged.filter(({ why }) => why === null).map(({ piece }) => piece)
+    const places = atOnePlace(inPackets)
+    for (const pieces of places)
+      if (pieces.length > 1) packets.push({ name: String(packets.length + 1), template, pieces })
     for (const { piece, why } of judged)
       if (why) alone.push({ template, piece, why })
-      else if (together.length === 1) alone.push({ template, piece, why: 'only one' })
+      else if (places.some((pieces) => pieces.length === 1 && pieces[0] === piece))
+        alone.push({ template, piece, why: 'only one' })
   }
   return { packets, alone }
+}
+
+/** Of pieces of which a leaf gives several, those that lie at the same place of their leaves. */
+function atOnePlace(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
+  const byPlace = new Map<string, Piece[]>()
+  for (const piece of pieces) {
+    const { x, y } = piece.place.farther
+    const place = `${x.toFixed(2)} ${y.toFixed(2)}`
+    byPlace.set(place, [...(byPlace.get(place) ?? []), piece])
+  }
+  return [...byPlace.values()]
 }
 
 /** Why a piece can't be cut with the others of its shape, or null. */
