@@ -55,7 +55,7 @@ function tried(any: AnyPattern, chance: Chance): Tried {
   const laid = new Map(
     cells.map((cell) => [
       cell.id as string,
-      placement(cell.lay, { position, drift: drifts[cell.rank]!, nudge: point(0, 0) }),
+      placement(cell.lay, { position, drift: drifts[cell.rank]!, nudge: point(0, 0), farther: point(0, 0) }),
     ]),
   )
   const byId = new Map(cells.map((cell) => [cell.id as string, cell]))
