@@ -229,6 +229,7 @@ describe('what findings say', () => {
     expect(first!.remedies[0]).toEqual({ remedy: 'less overhang', side: 'top', by: 6 })
     expect(first!.remedies).toContainEqual({
       remedy: 'move window',
+      group: 'window',
       by: { x: expect.closeTo(0, 3), y: expect.closeTo(6, 3) },
     })
   })
