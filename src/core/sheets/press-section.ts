@@ -9,6 +9,8 @@ import type { LengthUnit } from '../units/unit'
 
 /** Least height of a layer that has its words beside it. */
 const ROW = 14
+/** From one line of words to the next. */
+const LINE = 4.2
 
 export interface DrawnSection {
   readonly items: readonly Item[]
@@ -23,17 +25,17 @@ export function sectionItems(
   width: number,
 ): DrawnSection {
   const { layers } = pressing
-  const bands = sectionBands(layers, Math.max(60, layers.length * ROW))
+  const bands = sectionBands(layers, Math.max(52, layers.length * ROW))
   const picture = width * 0.3
   let y = at.y
   const items = bands.flatMap((band): Item[] => {
-    const height = Math.max(ROW, band.shownTo - band.shownFrom)
+    const room = width - picture - 3
+    const what = textLines(layerLine(layers[band.layer]!, unit), room, SMALLEST_TEXT)
+    const height = Math.max(ROW, band.shownTo - band.shownFrom, (what.length + 1) * LINE + 1.5)
     const box = { min: point<'sheet'>(at.x, y), max: point<'sheet'>(at.x + picture, y + height) }
     const middle = y + height / 2
-    const room = width - picture - 3
-    const what = textLines(layerLine(layers[band.layer]!, unit), room, SMALLEST_TEXT).slice(0, 2)
     const left = at.x + picture + 3
-    const first = middle - (what.length === 2 ? 2.6 : 0.6)
+    const first = middle + 1.4 - (what.length * LINE) / 2
     const drawn = [
       fill(
         'wood',
@@ -43,7 +45,7 @@ export function sectionItems(
       ...grainItems(band.grain, at.x, y, picture, height),
       frame('mark', box, { pen: 0.25 }),
       text(point(left, first), textCutTo(big(band.name), room, 3.8, 'bold'), { size: 3.8, weight: 'bold' }),
-      ...what.map((words, i) => text(point(left, first + 4.2 * (i + 1)), words)),
+      ...what.map((words, i) => text(point(left, first + LINE * (i + 1)), words)),
     ]
     y += height
     return drawn
