@@ -1,6 +1,5 @@
-import { WINDOW } from '../faces/window-group'
 import type { Point } from '../geometry/point'
-import type { FlitchId, PartId } from '../ids'
+import type { FlitchId, PartId, WindowGroup } from '../ids'
 import type { Job } from '../job/job'
 import { gateWords } from '../ledger/gate-wording'
 import type { PlannedCut } from '../ledger/ledger'
@@ -25,8 +24,8 @@ export function markCut(job: Job, cuts: readonly PlannedCut[]): Next {
   return next
 }
 
-function withCut(job: Job, { part, cell, takes, flitch, position }: PlannedCut): Next {
-  let next = withPosition(job, part, position)
+function withCut(job: Job, { part, cell, takes, flitch, group, position }: PlannedCut): Next {
+  let next = withPosition(job, part, group, position)
   for (const { leaf, region } of takes) {
     if (!next.ok) return next
     next = changeWithinLeaf(next.value, { flitch, leaf }, (held) => {
@@ -37,9 +36,9 @@ function withCut(job: Job, { part, cell, takes, flitch, position }: PlannedCut):
   return next
 }
 
-const withPosition = (job: Job, id: PartId, position: Point<'leaf'>): Next =>
+const withPosition = (job: Job, id: PartId, group: WindowGroup, position: Point<'leaf'>): Next =>
   changeWithinPart(job, id, (part) =>
-    ok(part.positions[WINDOW] ? part : { ...part, positions: { ...part.positions, [WINDOW]: position } }),
+    ok(part.positions[group] ? part : { ...part, positions: { ...part.positions, [group]: position } }),
   )
 
 /** Takes a mark off again: the piece was not cut after all. */

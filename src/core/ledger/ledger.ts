@@ -1,7 +1,7 @@
 import { windowTemplates } from '../templates/window-template'
-import type { Piece } from '../fit/lay-face'
+import { groupOf, type Piece } from '../fit/lay-face'
 import type { Point } from '../geometry/point'
-import type { CellId, FlitchId, PartId } from '../ids'
+import type { CellId, FlitchId, PartId, WindowGroup } from '../ids'
 import { claimsOf, claimsOfPiece, inCuttingOrder, type Claim, type LedgerFace } from './claims'
 import { gateOf, type Gate } from './gate'
 
@@ -15,7 +15,8 @@ export interface PlannedCut {
   readonly leaf: number
   /** What it takes, leaf by leaf. */
   readonly takes: readonly Claim[]
-  /** Where the window of the part lies. */
+  /** Where the window lies that the piece moves with. */
+  readonly group: WindowGroup
   readonly position: Point<'leaf'>
   readonly gate: Gate
 }
@@ -57,6 +58,7 @@ function plannedCut(
 ): PlannedCut | null {
   if (!piece.leaf) return null
   const takes = claimsOfPiece(face, piece)
+  const { group, position } = groupOf(face, piece)
   return {
     part: face.part.id,
     name: face.part.name,
@@ -64,7 +66,8 @@ function plannedCut(
     flitch: face.flitch.id,
     leaf: piece.leaf.number,
     takes,
-    position: face.position,
+    group,
+    position,
     gate: gateOf(takes, face, faces, all),
   }
 }
