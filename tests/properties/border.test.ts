@@ -27,7 +27,12 @@ function anyBordered(chance: Chance): Part {
       length: shape === 'rectangle' ? Math.round(spread(chance, 300, 1200)) : width,
       outline: shape === 'polygon' ? { shape, sides: oneOf(chance, 6, 8) } : { shape },
       core: allEdges(oneOf(chance, 0, 12)),
-      recipe: oneOf(chance, strips({ arrangement: 'balance', count: 3 }), fourWay({ count: 4 }), radial({ count: 8 })),
+      recipe: oneOf<Part['recipe']>(
+        chance,
+        strips({ arrangement: 'balance', count: 3 }),
+        fourWay({ count: 4 }),
+        radial({ count: 8 }),
+      ),
     },
     {
       width: Math.round(spread(chance, 20, 80)),
@@ -45,8 +50,8 @@ describe('a border round a field', () => {
       const sheet = polygonArea([sizes.outlines.sheet.ring])
       const sum = pieces.reduce((total, { cell }) => total + polygonArea([cell.face.ring]), 0)
       expect(Math.abs(sum - sheet) / sheet, `case ${i}`).toBeLessThan(1e-5)
-      const field = pieces.filter(({ cell }) => cell.group !== BORDER).map(({ cell }) => [cell.face.ring])
-      const band = pieces.filter(({ cell }) => cell.group === BORDER).map(({ cell }) => [cell.face.ring])
+      const field = pieces.filter(({ cell }) => cell.group !== BORDER).map(({ cell }) => [cell.face.ring] as const)
+      const band = pieces.filter(({ cell }) => cell.group === BORDER).map(({ cell }) => [cell.face.ring] as const)
       expect(band.length, `case ${i}`).toBeGreaterThan(0)
       expect(regionArea(intersect<'panel'>(field, band)) / sheet, `case ${i}`).toBeLessThan(1e-5)
     }
