@@ -1,17 +1,17 @@
 /**
  * The border of a face on its leaves.
  *
- * Input: the part, its flitch and its wood; how many leaves the field takes. Output: the pieces of the border, each with
+ * Input: the part, its taped sheet, its flitch and its wood; how many leaves the field takes. Output: the pieces of the border, each with
  * its leaf. A leaf gives several, one behind the other where grain runs across the band and side by side where it runs
  * along; all move with one window. Fewest that will do is the smallest number of leaves on which they have any play.
  * Failure: none; what has no leaf or no room is said by the play.
  */
 import { bandPieces, type BandPiece } from '../faces/border-cells'
 import { cellFrom, roughWindow, type Cell } from '../faces/cells'
-import { threeSizes } from '../faces/face'
 import type { BorderedPart } from '../faces/field'
 import { BORDER } from '../faces/window-group'
 import { boxAround, boxHeight, boxWidth, regionBox } from '../geometry/box'
+import type { Outline } from '../geometry/panel-outline'
 import { point, type Point } from '../geometry/point'
 import { runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
@@ -34,11 +34,11 @@ export interface BorderSeeds {
 export function layBorder(
   part: BorderedPart,
   flitch: Flitch,
-  fieldLeaves: number,
+  { sheet, fieldLeaves }: { readonly sheet: Outline<'panel'>; readonly fieldLeaves: number },
   wood: PartWood,
   answers: Answers,
 ): BorderSeeds {
-  const pieces = bandPieces(part, threeSizes(part).outlines.sheet)
+  const pieces = bandPieces(part, sheet)
   const seedsOn = (leaves: number) => seedsOf(part, flitch, pieces, { leaves, fieldLeaves }, wood)
   const leaves = leavesFor(part, flitch, pieces, (count) => {
     const seeds = seedsOn(count)

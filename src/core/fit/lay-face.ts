@@ -96,10 +96,6 @@ export function groupsOf(face: LaidFace): readonly LaidGroup[] {
   return border ? [field, { group: BORDER, pieces: inGroup(BORDER), ...border }] : [field]
 }
 
-/** The group that a piece moves with. */
-export const groupOf = (face: LaidFace, { cell }: Piece): LaidGroup =>
-  groupsOf(face).find(({ group }) => group === cell.group) ?? groupsOf(face)[0]!
-
 /** The pieces of the pattern itself, without those of a border. */
 export const fieldPieces = ({ pieces }: LaidFace): readonly Piece[] =>
   pieces.filter(({ cell }) => cell.group === WINDOW)
@@ -107,6 +103,7 @@ export const fieldPieces = ({ pieces }: LaidFace): readonly Piece[] =>
 /** Lays the face of a part: resolves its recipe, cuts its cells, gives them leaves, and finds the play and the position. */
 export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers): LaidFace {
   const sizes = threeSizes(part)
+  const sheet = sizes.outlines.sheet
   const wood = woodOf(part, flitch, shop, answers)
   const resolved = resolveRecipe(
     part,
@@ -115,16 +112,18 @@ export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers
     turnedRun(wood.run(), part.windowTurn),
     (count) =>
       playFor(
-        fieldSeeds(part, flitch, planFor(part, flitch, { count, bands: null, position: null, bare: 0 }), wood),
+        fieldSeeds(part, flitch, planFor(part, flitch, { count, bands: null, position: null, bare: 0 }), sheet, wood),
         answers,
       ).play.region.length > 0,
   )
   const plan = planFor(part, flitch, resolved)
-  const seeds = fieldSeeds(part, flitch, plan, wood)
+  const seeds = fieldSeeds(part, flitch, plan, sheet, wood)
   const { play, groups } = playFor(seeds, answers)
   const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
   const position = resolved.position ?? part.positions[WINDOW] ?? placeInPlay(play, shortfall, flitch, answers)
-  const border = isBordered(part) ? layBorder(part, flitch, leavesTaken(plan), wood, answers) : null
+  const border = isBordered(part)
+    ? layBorder(part, flitch, { sheet, fieldLeaves: leavesTaken(plan) }, wood, answers)
+    : null
   return {
     part,
     flitch,
@@ -183,11 +182,11 @@ function stringOf(part: Part): LaidBorder['string'] {
 }
 
 /** The cells of the pattern, cut out of the sheet, or out of the field where there is a border. */
-export const fieldCells = (part: Part, plan: Plan, sheet: Outline<'panel'>): readonly Cell[] =>
+const fieldCells = (part: Part, plan: Plan, sheet: Outline<'panel'>): readonly Cell[] =>
   cutCells(plan, isBordered(part) ? taggedField(fieldOf(part).outline) : taggedSheet(sheet, plan))
 
-function fieldSeeds(part: Part, flitch: Flitch, plan: Plan, wood: PartWood): readonly Seed[] {
-  const cells = fieldCells(part, plan, threeSizes(part).outlines.sheet)
+function fieldSeeds(part: Part, flitch: Flitch, plan: Plan, sheet: Outline<'panel'>, wood: PartWood): readonly Seed[] {
+  const cells = fieldCells(part, plan, sheet)
   const run = runOfLeaves(flitch, part.recipe.firstLeaf, plan.cells.length)
   return cells.map((cell) => seedFor(part, flitch, { cell, next: run[cell.rank] ?? null }, wood))
 }

@@ -1,5 +1,5 @@
 import { windowTemplates } from '../templates/window-template'
-import { groupOf, type Piece } from '../fit/lay-face'
+import type { Piece } from '../fit/lay-face'
 import type { Point } from '../geometry/point'
 import type { CellId, FlitchId, PartId, WindowGroup } from '../ids'
 import { claimsOf, claimsOfPiece, inCuttingOrder, type Claim, type LedgerFace } from './claims'
@@ -58,7 +58,6 @@ function plannedCut(
 ): PlannedCut | null {
   if (!piece.leaf) return null
   const takes = claimsOfPiece(face, piece)
-  const { group, position } = groupOf(face, piece)
   return {
     part: face.part.id,
     name: face.part.name,
@@ -66,8 +65,8 @@ function plannedCut(
     flitch: face.flitch.id,
     leaf: piece.leaf.number,
     takes,
-    group,
-    position,
+    group: piece.cell.group,
+    position: piece.place.position,
     gate: gateOf(takes, face, faces, all),
   }
 }

@@ -56,6 +56,9 @@ function outwards(order: readonly number[]): number[] {
   return laid
 }
 
+const SIZE_CORE = 'Size the core with thin glue and let it dry; damp the leaf’s upper side as you lay it.'
+const LAY_BACK = 'Lay the back the same way at once, or weight the panel: one wet side pulls it hollow.'
+
 /** What is drawn on the core and done, one sentence a step. */
 export function hammerSentences(leaves: readonly HammerLeaf[], unit: LengthUnit): string[] {
   const say = (length: number): string => showLength(length, unit, 'seam')
@@ -67,7 +70,7 @@ export function hammerSentences(leaves: readonly HammerLeaf[], unit: LengthUnit)
         .map((line) => say(line - lines[0]!))
         .join(', ') || 'none'
     }.`,
-    'Size the core with thin glue and let it dry; damp the leaf’s upper side as you lay it.',
+    SIZE_CORE,
     ...leaves.map(({ strip, cuts }, nth) => {
       const through =
         cuts.length === 0
@@ -75,15 +78,15 @@ export function hammerSentences(leaves: readonly HammerLeaf[], unit: LengthUnit)
           : ` Cut through both leaves along the line, lift the waste, press the seam down and tape it.`
       return `${nth + 1}. Leaf on strip ${strip + 1} from the left: hammer from its middle out along the grain.${through}`
     }),
-    'Lay the back the same way at once, or weight the panel: one wet side pulls it hollow.',
+    LAY_BACK,
   ]
 }
 
 /** A face that is not laid in strips side by side. */
 export const HAMMER_OTHERWISE: string[] = [
   'Draw every seam of the face on the core, from its centre lines.',
-  'Size the core with thin glue and let it dry; damp the leaf’s upper side as you lay it.',
+  SIZE_CORE,
   'Lay the piece nearest the centre first, then outwards, each lapping those that lie: hammer from its middle out along the grain.',
   'Cut through both leaves along the line, lift the waste, press the seam down and tape it, before the next piece goes on.',
-  'Lay the back the same way at once, or weight the panel: one wet side pulls it hollow.',
+  LAY_BACK,
 ]

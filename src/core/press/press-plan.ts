@@ -94,18 +94,21 @@ export interface PressPlan {
 
 export function planPressing(task: PressTask): PressPlan {
   const { pressing, unit, panel } = task
+  const total = totalThickness(pressing.layers)
+  const fit = bagFit(task, total)
+  const strips = edgeStrips({ ...panel, thickness: total.nominal }, pressing.edges, task.leaf)
   return {
     buildUp: pressing.layers.map((layer) => layerLine(layer, unit)),
     thickness: thicknessSentences(pressing.layers, pressing.wantedThickness, unit),
     balance: { ...balanceOf(pressing.layers), sentences: balanceSentences(pressing.layers, unit) },
     warp: warpPlan(task),
     glue: gluePlan(task),
-    press: pressWords(task),
-    fit: bagFit(task),
+    press: pressWords(task, fit),
+    fit,
     pressed: sizeWith(panel, task.core),
-    total: totalThickness(pressing.layers),
-    strips: stripsOf(task),
-    edges: edgeWords(task),
+    total,
+    strips,
+    edges: edgeWords(task, strips),
     curve: curveWords(task),
     afterwards: afterwardsWords(pressing, unit),
     cautions: cautionsOf(task),
@@ -196,7 +199,7 @@ export function glueTask({ pressing, room, panel, core, panels }: PressTask): Gl
   }
 }
 
-function pressWords(task: PressTask): string[] {
+function pressWords(task: PressTask, fit: readonly FitTrouble[]): string[] {
   const { pressing, room, panel, core, overhang, unit } = task
   const size = sizeWith(panel, core)
   const area = size.width * size.length
@@ -205,7 +208,7 @@ function pressWords(task: PressTask): string[] {
   const caul = caulSize(size)
   return [
     ...pressureSentences(room.suction, area, pressing.layers, sheetOf(room, pressing.glue).pressure),
-    ...bagFit(task).map((trouble) => fitSentence(trouble, unit)),
+    ...fit.map((trouble) => fitSentence(trouble, unit)),
     ...overhangTroubles(overhang).map((trouble) => overhangSentence(trouble, unit)),
     `Caul: ${showLength(caul.width, unit, 'whole')} x ${showLength(caul.length, unit, 'whole')}.`,
     ...bagOrder(pressing.layers),
@@ -216,18 +219,10 @@ function pressWords(task: PressTask): string[] {
 const hammerWords = (borders: readonly number[] | null, unit: LengthUnit): string[] =>
   borders ? hammerSentences(hammerOrder(borders), unit) : HAMMER_OTHERWISE
 
-function bagFit({ pressing, room, panel, core }: PressTask): readonly FitTrouble[] {
-  if (pressing.method !== 'bag') return []
-  const stack = pressing.layers.reduce((sum, { thickness }) => sum + thickness, 0) + BESIDES_THE_WORK
-  return fitTroubles(sizeWith(panel, core), stack, room)
-}
+const bagFit = ({ pressing, room, panel, core }: PressTask, { nominal }: Thickness): readonly FitTrouble[] =>
+  pressing.method === 'bag' ? fitTroubles(sizeWith(panel, core), nominal + BESIDES_THE_WORK, room) : []
 
-const stripsOf = ({ pressing, panel, leaf }: PressTask): EdgeStrips | null =>
-  edgeStrips({ ...panel, thickness: totalThickness(pressing.layers).nominal }, pressing.edges, leaf)
-
-function edgeWords(task: PressTask): string[] {
-  const { pressing, panel, core, unit } = task
-  const strips = stripsOf(task)
+function edgeWords({ pressing, panel, core, unit }: PressTask, strips: EdgeStrips | null): string[] {
   return [
     coreSentence(panel, pressing.edges, core, unit),
     ...edgeOrder(pressing.edges),

@@ -1,6 +1,7 @@
 import { findingSentence } from '../checks/wording'
 import { text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
+import { itemBox } from '../drawing/item-box'
 import type { PageSize } from '../drawing/sheet-set'
 import { textLines } from '../drawing/text-width'
 import { boxCentre, boxHeight, boxWidth } from '../geometry/box'
@@ -9,7 +10,7 @@ import { compose, rotation, translation, type Transform } from '../geometry/tran
 import { panelPins } from '../templates/panel-pins'
 import type { LengthUnit } from '../units/unit'
 import { coreMarks, coreMarkWords } from './core-marks'
-import { faceDimensions, overallWords } from './face-dimensions'
+import { faceDimensions } from './face-dimensions'
 import { faceItems } from './face-items'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
@@ -45,12 +46,13 @@ export function drawSeamMap(face: JudgedFace, unit: LengthUnit, page: PageSize):
     bottom: tableTop - AROUND,
     around: AROUND,
   })
+  const dimensions = faceDimensions(face, panelToSheet, unit, DIMENSION)
   return [
     [
       ...head.items,
-      ...faceItems(face, { panelToSheet, size: LETTER, taken: overallWords(face, panelToSheet, unit, DIMENSION) }),
+      ...faceItems(face, { panelToSheet, size: LETTER, taken: wordBoxes(dimensions) }),
       ...coreMarks(face, pins, panelToSheet),
-      ...faceDimensions(face, panelToSheet, unit, DIMENSION),
+      ...dimensions,
       ...seamTable(face, unit, page, tableTop),
       ...minds.map((words, i) => text(point(PAGE_ROOM, mindTop + i * MIND_LINE), words, { size: MIND })),
       ...foot.items,
@@ -60,6 +62,9 @@ export function drawSeamMap(face: JudgedFace, unit: LengthUnit, page: PageSize):
 
 const MIND = 3.8
 const MIND_LINE = 5
+
+/** Where words stand that no letter may cover. */
+const wordBoxes = (items: readonly Item[]) => items.filter(({ kind }) => kind === 'text').map(itemBox)
 
 /** What is wrong with the face, in the words of the screen. */
 function mindLines({ findings }: JudgedFace, unit: LengthUnit, page: PageSize): readonly string[] {

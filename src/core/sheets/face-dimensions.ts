@@ -2,7 +2,6 @@ import { line, text } from '../drawing/build'
 import { dimensionLine } from '../drawing/dimension'
 import type { Item } from '../drawing/drawing'
 import { CAP_HEIGHT, textWidth } from '../drawing/text-width'
-import { boxCentre, type Box } from '../geometry/box'
 import { point, type Point } from '../geometry/point'
 import { transformPoint, type Transform } from '../geometry/transform'
 import { bareLength, showLength } from '../units/show-length'
@@ -41,36 +40,6 @@ export function faceDimensions(
     }),
     ...columnChain(face, at, unit, size * 0.85),
   ]
-}
-
-/** Where the words of the two overall dimensions stand. */
-export function overallWords(
-  { part, sizes: { finished, sheet } }: JudgedFace,
-  panelToSheet: Transform<'panel', 'sheet'>,
-  unit: LengthUnit,
-  size: number,
-): readonly Box<'sheet'>[] {
-  const at: ToSheet = (x, y) => transformPoint(panelToSheet, point<'panel'>(x, y))
-  const { x, y } = boxCentre(finished)
-  const out = size * OVERALL
-  return (
-    [
-      { edge: at(x, sheet.min.y), length: part.width },
-      { edge: at(sheet.min.x, y), length: part.length },
-    ] as const
-  ).map(({ edge, length }) => {
-    const middle = at(x, y)
-    const isAbove = Math.abs(edge.x - middle.x) < Math.abs(edge.y - middle.y)
-    const half = textWidth(showLength(length, unit, 'seam'), size) / 2 + 1
-    const away = (from: number, to: number) => from + Math.sign(from - to) * out
-    const [centre, across, down] = isAbove
-      ? [point<'sheet'>(edge.x, away(edge.y, middle.y)), half, size / 2]
-      : [point<'sheet'>(away(edge.x, middle.x), edge.y), size / 2, half]
-    return {
-      min: point(centre.x - across, centre.y - down),
-      max: point(centre.x + across, centre.y + down),
-    }
-  })
 }
 
 /** The columns from border to border along one line; upright numbers where they are too narrow for level ones. */

@@ -86,18 +86,21 @@ function seamLetters(
   const taken = [...others]
   return seams.flatMap(({ letter, edge }) => {
     const places = letterPlaces(edge, centre, onSheet, size)
-    const at = places.find((place) => !taken.some((box) => boxesOverlap(box, letterBox(place, size)))) ?? places[0]!
+    const isFree = ({ at }: LetterPlace) => !taken.some((box) => boxesOverlap(box, letterBox(at, size)))
+    const { at, ledTo } = places.find(isFree) ?? places[0]!
     taken.push(letterBox(at, size))
-    const [a, b] = [onSheet(edge.a), onSheet(edge.b)]
-    const near = distance(at, a) < distance(at, b) ? a : b
-    const isLed = !places.slice(0, -FARTHER).includes(at)
-    return [...(isLed ? [line('mark', [near, at])] : []), ...letterItems(letter, at, size)]
+    return [...(ledTo ? [line('mark', [ledTo, at])] : []), ...letterItems(letter, at, size)]
   })
 }
 
-/** Where all nearer places are taken: ems beyond either end, with a line back to it. */
+/** Where a letter may stand; far from its seam a line leads back to the end of it. */
+interface LetterPlace {
+  readonly at: Point<'sheet'>
+  readonly ledTo: Point<'sheet'> | null
+}
+
+/** Ems beyond either end, where all nearer places are taken. */
 const FARTHER_OUT = [3.6, 5.3, 7]
-const FARTHER = FARTHER_OUT.length * 2
 
 const letterBox = ({ x, y }: Point<'sheet'>, size: number): Box<'sheet'> => ({
   min: point(x - size * 0.85, y - size * 0.85),
@@ -110,7 +113,7 @@ function letterPlaces(
   centre: Point<'panel'>,
   onSheet: ToSheet,
   size: number,
-): readonly Point<'sheet'>[] {
+): readonly LetterPlace[] {
   const [from, to] = [onSheet(a), onSheet(b)]
   const isLevel = Math.abs(to.x - from.x) > Math.abs(to.y - from.y)
   const isRound = distance(a, centre) < 1e-6
@@ -120,8 +123,14 @@ function letterPlaces(
   const beyond = (p: Point<'sheet'>, away: number): Point<'sheet'> =>
     point(p.x + ((end.x - other.x) / length) * away, p.y + ((end.y - other.y) / length) * away)
   const along = [0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.22, 0.78].map((t) => beyond(other, t * length))
-  const farther = FARTHER_OUT.flatMap((ems) => [beyond(end, size * ems), beyond(other, -size * ems)])
-  return [beyond(end, size * 1.9), beyond(other, -size * 1.9), ...along, ...farther]
+  const near = [beyond(end, size * 1.9), beyond(other, -size * 1.9), ...along]
+  return [
+    ...near.map((at) => ({ at, ledTo: null })),
+    ...FARTHER_OUT.flatMap((ems) => [
+      { at: beyond(end, size * ems), ledTo: end },
+      { at: beyond(other, -size * ems), ledTo: other },
+    ]),
+  ]
 }
 
 const letterItems = (letter: string, at: Point<'sheet'>, size: number): readonly Item[] => [
