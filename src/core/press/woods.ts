@@ -86,24 +86,28 @@ export const WOODS: readonly Wood[] = [
 /** Imported woods, whose two tables do not agree through the formula: their figures are uncertain. */
 export const UNCERTAIN: readonly string[] = ['mahogany, true', 'mahogany, African', 'teak', 'sapele']
 
-/** Whether the letters of a typed name are those of the wood's common or botanical name, the words in any order. */
-export function findWood(name: string): Wood | null {
-  const wanted = words(name)
-  if (wanted.length === 0) return null
-  const has = (wood: Wood, test: (known: readonly string[]) => boolean): boolean =>
-    test(words(wood.name)) || test(words(wood.botanical)) || test(words(`${wood.name} ${wood.botanical}`))
-  const exact = WOODS.find((wood) => has(wood, (known) => known.join() === wanted.join()))
-  const some = WOODS.filter((wood) => has(wood, (known) => wanted.every((word) => known.includes(word))))
-  // `maple` could be four of them with quite different figures: that is not knowing
-  return exact ?? (some.length === 1 ? some[0]! : null)
-}
-
 const words = (name: string): readonly string[] =>
   name
     .toLowerCase()
     .split(/[^\p{L}]+/u)
     .filter((word) => word !== '')
     .sort()
+
+/** Each wood with the ways in which its name may be written. */
+const NAMED = WOODS.map((wood) => ({
+  wood,
+  ways: [wood.name, wood.botanical, `${wood.name} ${wood.botanical}`].map(words),
+}))
+
+/** Whether the letters of a typed name are those of the wood's common or botanical name, the words in any order. */
+export function findWood(name: string): Wood | null {
+  const wanted = words(name)
+  if (wanted.length === 0) return null
+  const exact = NAMED.find(({ ways }) => ways.some((known) => known.join() === wanted.join()))
+  const some = NAMED.filter(({ ways }) => ways.some((known) => wanted.every((word) => known.includes(word))))
+  // `maple` could be four of them with quite different figures: that is not knowing
+  return exact?.wood ?? (some.length === 1 ? some[0]!.wood : null)
+}
 
 /** Which direction of the log lies across a leaf of this cut: tangential on flat-cut, radial on quartered. */
 export type AcrossIs = 'tangential' | 'radial' | 'between'
