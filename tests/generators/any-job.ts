@@ -226,6 +226,7 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
     order: fc.constantFrom('in a circle' as const, 'both ways' as const),
     numberedEnds,
     cutFull: between(0, 2),
+    eachFrom: fc.constantFrom('one leaf' as const, 'booked pair' as const),
   }),
 )
 

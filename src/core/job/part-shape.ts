@@ -83,6 +83,7 @@ const radialShape = v.strictObject({
   order: v.optional(oneOf(['in a circle', 'both ways'])),
   numberedEnds,
   cutFull: v.optional(aNumber),
+  eachFrom: v.optional(oneOf(['one leaf', 'booked pair'])),
 })
 
 const herringboneShape = v.strictObject({

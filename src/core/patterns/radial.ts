@@ -16,6 +16,7 @@ export const USUAL_RADIAL: RadialRecipe = {
   numberedEnds: 'inside',
   // common practice: 0.05 to 0.1 a wedge
   cutFull: 0.05,
+  eachFrom: 'one leaf',
 }
 
 /** Six or more; a book match closes with an even number only. */

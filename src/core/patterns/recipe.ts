@@ -81,6 +81,8 @@ export interface RadialRecipe {
   readonly numberedEnds: 'inside' | 'outside'
   /** By how much each wedge is cut wider than its share of the round, degrees. */
   readonly cutFull: number
+  /** Of what a wedge is cut: a leaf, or a sheet of two that were booked and joined before, the joint on its middle line. */
+  readonly eachFrom: 'one leaf' | 'booked pair'
 }
 
 /** Rows of leaves booked side to side, each row end over end against the next. */
