@@ -49,6 +49,7 @@ const part: Part = {
   allowance: 3,
   laterAllowance: 8,
   lying: false,
+  finished: false,
   flitch: 'f',
   recipe: USUAL_STRIPS,
   windowTurn: 0,

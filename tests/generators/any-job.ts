@@ -400,6 +400,7 @@ const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Par
     allowance: between(0, 20),
     laterAllowance: between(0, 20),
     lying: fc.boolean(),
+    finished: fc.boolean(),
     flitch: fc.constantFrom(...flitches),
     recipe: anyRecipe,
     windowTurn: between(-360, 360),

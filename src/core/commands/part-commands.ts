@@ -22,7 +22,10 @@ export function addPart(job: Job, part: Part): Next {
 
 /** What is said of a part apart from its face. */
 export type PartPatch = Partial<
-  Omit<Part, 'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp' | 'windowTurn' | 'asCut' | 'pressing'>
+  Omit<
+    Part,
+    'id' | 'recipe' | 'positions' | 'chosen' | 'nudges' | 'madeUp' | 'windowTurn' | 'asCut' | 'pressing' | 'finished'
+  >
 >
 
 /**
@@ -56,12 +59,12 @@ export function removePart(job: Job, id: PartId): Next {
     : refused({ trouble: 'not there', thing: 'part', id })
 }
 
-/** A copy right behind the part, with all that was decided about its face. */
+/** A copy right behind the part, with all that was decided about its face; it has yet to be made. */
 export function duplicatePart(job: Job, id: PartId, copyId: PartId, name: string): Next {
   const nth = job.parts.findIndex((part) => part.id === id)
   const part = job.parts[nth]
   if (!part) return refused({ trouble: 'not there', thing: 'part', id })
-  const copy = { ...part, id: copyId, name }
+  const copy = { ...part, id: copyId, name, finished: false }
   const next = { ...job, parts: job.parts.toSpliced(nth + 1, 0, copy) }
   const wrong = partTrouble(copy, partInWords(nth + 1, name)) ?? countTrouble(next) ?? idTrouble(next)
   return wrong ? refused(wrong) : ok(next)

@@ -47,6 +47,8 @@ export interface Part {
   readonly laterAllowance: number
   /** Shown with the grain lying, numbered end to the left. */
   readonly lying: boolean
+  /** The panel is done: what is left of its leaves is let go of, and nothing about its face changes any more. */
+  readonly finished: boolean
   readonly flitch: FlitchId
   readonly recipe: Recipe
   /** Burl: how the window is turned on every leaf, degrees clockwise as seen from the numbered side; 0 for other figure. */

@@ -242,6 +242,7 @@ export const partShape = v.strictObject({
   allowance: v.optional(aNumber),
   laterAllowance: v.optional(aNumber),
   lying: v.optional(v.boolean('true or false')),
+  finished: v.optional(v.boolean('true or false')),
   flitch: v.optional(anId),
   recipe: v.optional(recipeShape),
   windowTurn: v.optional(aNumber),

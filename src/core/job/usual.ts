@@ -84,6 +84,7 @@ export function usualPart(id: PartId, name: string, width: number, length: numbe
     allowance: USUAL_ALLOWANCE.packet,
     laterAllowance: 8,
     lying: false,
+    finished: false,
     flitch: flitch.id,
     recipe: usualRecipe('strips', firstLeafOf(flitch)),
     windowTurn: 0,
