@@ -1,5 +1,5 @@
-/** `npm test`: every check in turn, all of them even after one has failed; the last line counts them. */
-import { spawnSync } from 'node:child_process'
+/** `npm test`: every check, all of them even after one has failed; the last line counts them. */
+import { spawn } from 'node:child_process'
 import fs from 'node:fs'
 import os from 'node:os'
 import path from 'node:path'
@@ -13,10 +13,17 @@ const e2eNotes = path.join(notes, 'e2e.json')
 /** @param {string} file @returns {any} what a runner noted, or null where it ended before it could */
 const read = (file) => (fs.existsSync(file) ? JSON.parse(fs.readFileSync(file, 'utf8')) : null)
 
-/** @type {{ name: string, run: string[], env?: Record<string, string>, count?: () => Count | null }[]} */
-const steps = [
+/** @typedef {{ name: string, run: string[], env?: Record<string, string>, count?: () => Count | null }} Step */
+
+/** @type {Step[]} what keeps one core busy and no more */
+const oneCore = [
   { name: 'types', run: ['run', '--silent', 'types'] },
   { name: 'lint', run: ['run', '--silent', 'lint'] },
+  { name: 'build', run: ['run', '--silent', 'build'] },
+]
+
+/** @type {Step[]} what takes every core it is given */
+const allCores = [
   {
     name: 'unit',
     run: ['run', '--silent', 'unit', '--', '--reporter=dot', '--reporter=json', `--outputFile.json=${unitNotes}`],
@@ -25,7 +32,6 @@ const steps = [
       return found && { passed: found.numPassedTests, failed: found.numFailedTests }
     },
   },
-  { name: 'build', run: ['run', '--silent', 'build'] },
   {
     name: 'e2e',
     run: ['run', '--silent', 'e2e', '--', '--reporter=line,json'],
@@ -37,21 +43,50 @@ const steps = [
   },
 ]
 
-/** @param {string[]} args @param {Record<string, string> | undefined} env */
-function npm(args, env) {
+/** @param {Step} step @param {boolean} apart said when it ends, so that two at once don't mix @returns {Promise<boolean>} */
+function npm({ name, run, env }, apart) {
   const [command, before] = process.env.npm_execpath ? [process.execPath, [process.env.npm_execpath]] : ['npm', []]
-  return spawnSync(command, [...before, ...args], { stdio: 'inherit', env: { ...process.env, ...env } }).status === 0
+  const title = `\n== ${name}`
+  if (!apart) console.log(title)
+  const child = spawn(command, [...before, ...run], {
+    stdio: apart ? ['inherit', 'pipe', 'pipe'] : 'inherit',
+    env: { ...process.env, ...env },
+  })
+  /** @type {Buffer[]} */
+  const said = []
+  for (const stream of [child.stdout, child.stderr])
+    stream?.on('data', (/** @type {Buffer} */ piece) => said.push(piece))
+  return new Promise((resolve) => {
+    child.on('error', (trouble) => (console.error(title, trouble), resolve(false)))
+    child.on('close', (code) => {
+      if (apart) console.log(`${title}\n${Buffer.concat(said).toString()}`)
+      resolve(code === 0)
+    })
+  })
 }
 
-/** @param {typeof steps[number]} step @returns {Count} where a runner failed without a failed test, the step is one */
-function done({ name, run, env, count }) {
-  console.log(`\n== ${name}`)
-  const went = npm(run, env)
-  const { passed, failed } = count?.() ?? { passed: went ? 1 : 0, failed: 0 }
-  return { passed, failed: went ? failed : Math.max(failed, 1) }
+/** @param {Step} step @param {boolean} [apart] where a runner failed without a failed test, the step is one failed */
+async function done(step, apart = false) {
+  const went = await npm(step, apart)
+  const { passed, failed } = step.count?.() ?? { passed: went ? 1 : 0, failed: 0 }
+  return { name: step.name, passed, failed: went ? failed : Math.max(failed, 1) }
 }
 
-const results = steps.map((step) => ({ name: step.name, ...done(step) }))
+/** @param {Step[]} steps as many side by side as there are cores */
+async function sideBySide(steps) {
+  const waiting = [...steps]
+  /** @type {Awaited<ReturnType<typeof done>>[]} */
+  const results = []
+  const one = async () => {
+    for (let step = waiting.shift(); step; step = waiting.shift()) results.push(await done(step, true))
+  }
+  await Promise.all(Array.from({ length: Math.max(1, os.availableParallelism()) }, one))
+  return results
+}
+
+console.log(oneCore.map(({ name }) => name).join(', '))
+const results = await sideBySide(oneCore)
+for (const step of allCores) results.push(await done(step))
 fs.rmSync(notes, { recursive: true })
 const sum = (/** @type {'passed' | 'failed'} */ what) => results.reduce((total, result) => total + result[what], 0)
 const broken = results.filter(({ failed }) => failed > 0).map(({ name }) => name)
