@@ -18,7 +18,7 @@ import {
   type Region,
   type Ring,
 } from './polygon'
-import { distanceToEdge, nearestOnEdge } from './segment'
+import { nearestOnEdge } from './segment'
 
 /** How near the search comes to the most room. */
 const PRECISION = 0.05
@@ -87,14 +87,27 @@ function farthestInPolygon<S extends Space>(polygon: Polygon<S>, atLeast: number
 
 type Room<S extends Space> = (p: Point<S>) => number
 
-/** The distance to the nearest border, negative outside. */
+/** The distance to the nearest border, negative outside. Asked thousands of times: one pass over plain numbers. */
 function roomIn<S extends Space>(polygon: Polygon<S>): Room<S> {
-  const edges: Edge<S>[] = polygon.flatMap(ringEdges)
-  const region = [polygon]
-  return (p) => {
+  const edges = polygon.flatMap(ringEdges)
+  const numbers = new Float64Array(edges.flatMap(({ a, b }) => [a.x, a.y, b.x - a.x, b.y - a.y]))
+  return ({ x, y }) => {
     let least = Infinity
-    for (const edge of edges) least = Math.min(least, distanceToEdge(edge, p))
-    return regionCovers(region, p) ? least : -least
+    let inside = false
+    for (let i = 0; i < numbers.length; i += 4) {
+      const px = x - numbers[i]!
+      const py = y - numbers[i + 1]!
+      const ex = numbers[i + 2]!
+      const ey = numbers[i + 3]!
+      const along = px * ex + py * ey
+      const most = ex * ex + ey * ey
+      const t = along <= 0 ? 0 : along >= most ? 1 : along / most
+      const square = (px - t * ex) ** 2 + (py - t * ey) ** 2
+      if (square < least) least = square
+      // a ray to the right of the point meets the edge
+      if (py < 0 !== py < ey && py * ex < px * ey === ey < 0) inside = !inside
+    }
+    return inside ? Math.sqrt(least) : -Math.sqrt(least)
   }
 }
 
