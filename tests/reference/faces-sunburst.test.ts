@@ -6,6 +6,7 @@
  */
 import { describe, expect, it } from 'vitest'
 import { toGridPolygons } from '../../src/core/geometry/clip-grid'
+import { boxWidth, regionBox } from '../../src/core/geometry/box'
 import { point } from '../../src/core/geometry/point'
 import { signedArea } from '../../src/core/geometry/polygon'
 import { rectangle } from '../../src/core/job/usual'
@@ -67,11 +68,73 @@ describe('wedges', () => {
   it.each([6, 8, 12, 24])('[C3] %i: the rough piece overruns its tip by the allowance / sin(180°/N)', (count) => {
     // wedge edges only: at the diameter another allowance is in force
     const face = faceOf(
-      partOf({ width: 600, length: 600, allowance: 3, laterAllowance: 3, recipe: radial({ count }) }),
+      partOf({ width: 600, length: 600, allowance: 3, laterAllowance: 3, recipe: radial({ count, cutFull: 0 }) }),
       wide,
     )
     for (const { rough } of face.pieces)
       expect(-Math.min(...rough.map(({ y }) => y))).toBeCloseTo(3 / Math.sin(Math.PI / count), 6)
+  })
+
+  it.each([
+    [6, 0.05],
+    [8, 0.1],
+    [12, 1.3],
+    [9, 2],
+  ])(
+    '[A3] %i cut %f° full: the point stays, both long edges turn by half of it, and the play holds it',
+    (count, full) => {
+      // on a round sheet of radius R the wedge is 2·R·sin(θ/2) wide where it is widest; the rough one is wider by what its
+      // long edges lose, square to them, and its tip overruns by the allowance / sin(θ/2)
+      const [radius, lost] = [310, 3]
+      const part = partOf({
+        width: 2 * (radius - 10),
+        length: 2 * (radius - 10),
+        outline: { shape: 'circle' },
+        allowance: lost,
+        laterAllowance: lost,
+        recipe: radial({ count, cutFull: full }),
+      })
+      const face = faceOf(part, wide)
+      const half = ((360 / count + full) * Math.PI) / 360
+      for (const { cell, rough } of face.pieces) {
+        const { ring } = cell.toCut
+        expect(Math.min(...ring.map(({ x, y }) => Math.hypot(x, y)))).toBeCloseTo(0, 9)
+        const angles = ring.filter(({ x, y }) => Math.hypot(x, y) > 1).map(({ x, y }) => Math.atan2(x, y))
+        expect(Math.max(...angles)).toBeCloseTo(half, 9)
+        expect(Math.min(...angles)).toBeCloseTo(-half, 9)
+        expect(Math.max(...ring.map(({ x }) => x)) / radius).toBeCloseTo(Math.sin(half), 4)
+        expect(-Math.min(...rough.map(({ y }) => y))).toBeCloseTo(lost / Math.sin(half), 6)
+        // as it lies in the face it keeps its share
+        expect(tipAngle(cell.face.ring)).toBeCloseTo((2 * Math.PI) / count, 9)
+      }
+      const widest = Math.max(...face.pieces.map(({ rough }) => Math.max(...rough.map(({ x }) => x))))
+      expect(Math.abs(widest - radius * Math.sin(half) - lost * Math.cos(half))).toBeLessThan(0.1)
+      const play = regionBox(face.play.region)
+      expect(boxWidth(play)).toBeCloseTo(1400 - 2 * widest, 2)
+    },
+  )
+
+  it('[A3] a leaf that holds a wedge of its share, but not one cut full, has no play', () => {
+    const leaf = flitchOf({ outline: rectangle(2 * 300 * Math.sin(Math.PI / 12) + 1, 1400), leaves: plainLeaves(12) })
+    const on = (cutFull: number) => {
+      const recipe = radial({ count: 12, cutFull })
+      return faceOf(
+        partOf({
+          width: 600,
+          length: 600,
+          outline: { shape: 'circle' },
+          overhang: allEdges(0),
+          allowance: 0,
+          laterAllowance: 0,
+          recipe,
+        }),
+        leaf,
+      ).play.region
+    }
+    // 1 mm of room: 0.05° more take a quarter of it, 0.25° five quarters
+    expect(on(0)).not.toEqual([])
+    expect(on(0.05)).not.toEqual([])
+    expect(on(0.25)).toEqual([])
   })
 
   it('[C3] areas agree with JSTS on the same points', () => {

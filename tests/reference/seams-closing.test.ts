@@ -6,7 +6,7 @@
  * [S24] What opens or overlaps at the last joint, and what truing the halves takes, is the chord and the sine of the sum.
  */
 import { describe, expect, it } from 'vitest'
-import { closing } from '../../src/core/seams/closing'
+import { closing, leftToPlane } from '../../src/core/seams/closing'
 
 const degrees = (angle: number) => (angle * Math.PI) / 180
 
@@ -40,6 +40,21 @@ describe('[S24] the last joint of a sunburst', () => {
         const half = (last / 2 - Math.PI) / 2
         expect(found.truing).toBeCloseTo(Math.abs(radius * Math.sin(half)), 9)
       }
+  })
+
+  it('[A4] wedges cut full leave the sum of it to plane off each half', () => {
+    for (const count of [6, 8, 12, 24])
+      for (const full of [0.05, 0.1, 0.7].map(degrees)) {
+        const left = leftToPlane({ count, radius: 450 }, full)!
+        // the wedges of a half laid side by side from +x: what passes the line straight across
+        let end = 0
+        for (let i = 0; i < count / 2; i++) end += (2 * Math.PI) / count + full
+        expect(left.over).toBeCloseTo(end - Math.PI, 9)
+        expect(left.inAll).toBeCloseTo(-450 * Math.sin(end), 9)
+        // shared between both edges it is what truing takes
+        expect(left.each).toBeCloseTo(closing({ count, radius: 450 }, full).truing!, 9)
+      }
+    expect(leftToPlane({ count: 9, radius: 450 }, degrees(0.1))).toBeNull()
   })
 
   it('an odd count has no halves, and exact wedges close', () => {

@@ -1,9 +1,9 @@
 /** [S25] Of a sunburst that does not close it is said by how much, what truing it costs, and how to cut the wedges. */
 import { describe, expect, it } from 'vitest'
-import { closingSentences } from './closing-wording'
+import { closingSentence, cutFullSentence } from './closing-wording'
 
 const first = (count: number, error: number, unit: 'mm' | 'in' = 'mm') =>
-  closingSentences({ count, radius: unit === 'mm' ? 450 : 18 * 25.4 }, error, unit)[0]
+  closingSentence({ count, radius: unit === 'mm' ? 450 : 18 * 25.4 }, error, unit)
 
 describe('[S25] words for the last joint', () => {
   it.each([
@@ -31,12 +31,23 @@ describe('[S25] words for the last joint', () => {
     expect(first(12, 0.2, 'in')).toContain('≈ 3/16 in comes off each half edge')
   })
 
-  it('advice', () => {
-    expect(closingSentences({ count: 12, radius: 450 }, 0, 'mm')[1]).toBe(
-      'Cut each wedge 0.05° to 0.1° full, 30.05° to 30.1°. Truing the halves then takes 1 mm to 2.5 mm off each half edge at the rim.',
-    )
-    expect(closingSentences({ count: 9, radius: 450 }, 0, 'mm')[1]).toBe(
-      'Cut each wedge 0.05° to 0.1° full, 40.05° to 40.1°.',
-    )
+  it.each([
+    [
+      12,
+      0.05,
+      'Each wedge is cut 0.05° full, to 30.05°, alike on both sides of its middle. Each half of 6 then stands 0.3° over straight. Plane that off along its last seam, 2.5 mm at 450 mm from the centre, shared between its two edges, and nothing at the centre.',
+    ],
+    [
+      12,
+      0,
+      'Each wedge is cut to its share, 30°: nothing is left to plane, and one that comes out narrow costs the centre. Common practice is 0.05° to 0.1° full.',
+    ],
+    [
+      9,
+      0.1,
+      'Each wedge is cut 0.1° full, to 40.1°, alike on both sides of its middle. An odd number has no joint straight across: the last wedge is trimmed by 0.9°, 7 mm at 450 mm from the centre.',
+    ],
+  ])('%i wedges cut %f° full', (count, full, words) => {
+    expect(cutFullSentence({ count, radius: 450 }, full, 'mm')).toBe(words)
   })
 })

@@ -1,5 +1,6 @@
 import { boxAround, boxCentre, type Side } from '../geometry/box'
 import { movedSimple } from '../geometry/moved-simple'
+import { overlapArea } from '../geometry/overlap'
 import type { Space } from '../geometry/point'
 import type { Curve } from '../geometry/curve'
 import type { Outline } from '../geometry/panel-outline'
@@ -48,6 +49,8 @@ export interface Cell {
   readonly group: WindowGroup
   readonly face: TaggedRing<'panel'>
   readonly window: TaggedRing<'window'>
+  /** What it is jointed to: the window, or a wedge cut full. */
+  readonly toCut: TaggedRing<'window'>
 }
 
 /**
@@ -56,20 +59,39 @@ export interface Cell {
  * right and then down.
  */
 export function cutCells(plan: Plan, sheet: TaggedRing<'panel'>): readonly Cell[] {
-  return plan.cells.flatMap((planned) =>
-    cutCell(planned, sheet).map((face, i) => ({
-      ...cellFrom(planned, face, WINDOW),
-      id: i === 0 ? planned.id : `${planned.id}.${i + 1}`,
-    })),
-  )
+  return plan.cells.flatMap((planned) => {
+    const fuller = planned.cutBounds ? cutCell(asCut(planned), sheet) : null
+    return cutCell(planned, sheet).map((face, i) => {
+      const cell = cellFrom(planned, face, WINDOW)
+      const toCut = fuller ? carriedBack(planned.lay, partAround(fuller, face)) : cell.window
+      return { ...cell, toCut, id: i === 0 ? planned.id : `${planned.id}.${i + 1}` }
+    })
+  })
 }
+
+/** A place in the pattern with the bounds that its piece is cut to. */
+export const asCut = (planned: PlannedCell): PlannedCell => ({
+  ...planned,
+  bounds: planned.cutBounds ?? planned.bounds,
+})
+
+/** Of the parts of a piece cut full, the one that a part of the piece as it lies is part of. */
+const partAround = (parts: readonly TaggedRing<'panel'>[], face: TaggedRing<'panel'>): TaggedRing<'panel'> =>
+  parts.length === 1
+    ? parts[0]!
+    : parts.reduce((best, part) =>
+        overlapArea(part.ring, face.ring) > overlapArea(best.ring, face.ring) ? part : best,
+      )
 
 /** A cell, of which it is known where it lies in the face. */
 export const cellFrom = (
   { id, rank, turn, lay }: Omit<PlannedCell, 'bounds'>,
   face: TaggedRing<'panel'>,
   group: WindowGroup,
-): Cell => ({ id, rank, turn, lay, group, face, window: carriedBack(lay, face) })
+): Cell => {
+  const window = carriedBack(lay, face)
+  return { id, rank, turn, lay, group, face, window, toCut: window }
+}
 
 /** The taped sheet, its edges tagged; straight ones along the grain may be trued together with the seams. */
 export function taggedSheet({ ring, edges }: Outline<'panel'>, plan: Plan): TaggedRing<'panel'> {

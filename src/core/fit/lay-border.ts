@@ -74,7 +74,7 @@ const flitchMargins = ({ sideMargin, endMargin }: Flitch, grain: 'across' | 'alo
   2 * (grain === 'across' ? endMargin : sideMargin)
 
 const roughOf = (part: BorderedPart, cell: Cell) =>
-  boxAround(roughWindow(cell.window, { first: part.allowance, later: part.laterAllowance }))
+  boxAround(roughWindow(cell.toCut, { first: part.allowance, later: part.laterAllowance }))
 
 /** How much of a leaf a piece takes in the direction in which the next one follows. */
 function takenOf(part: BorderedPart, piece: BandPiece): number {

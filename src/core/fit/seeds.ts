@@ -64,7 +64,7 @@ export function seedFor(
   return {
     cell,
     leaf,
-    rough: roughWindow(cell.window, { first: part.allowance, later: part.laterAllowance }),
+    rough: roughWindow(cell.toCut, { first: part.allowance, later: part.laterAllowance }),
     usable: made?.usable ?? (leaf ? wood.leftFor(leaf, ref) : []),
     cut: cutFrom !== null,
     drift: leaf?.drift ?? NOWHERE,

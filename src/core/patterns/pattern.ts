@@ -22,6 +22,8 @@ export interface PlannedCell {
   /** Which leaf of the run lies here, counted from 0. */
   readonly rank: number
   readonly bounds: readonly Bound[]
+  /** The bounds of the piece as it is cut and jointed, where it is cut full; else they are those of the cell. */
+  readonly cutBounds?: readonly Bound[]
   readonly lay: Transform<'window', 'panel'>
   readonly turn: Turn
 }

@@ -24,7 +24,7 @@ export const RADIAL_COUNTS = { min: 6, max: 48, step: 2 }
 
 /**
  * `count` wedges of equal angle round the recipe's centre, grain on the bisector, clockwise from the first seam. Every
- * wedge's window has its tip at the origin.
+ * wedge's window has its tip at the origin; it is cut wider than its share by the recipe's `cutFull`.
  */
 export function planRadial(recipe: RadialRecipe, _sizes: Sizes, count: number, bundle: Bundle): Plan {
   const angle = (2 * Math.PI) / count
@@ -34,6 +34,16 @@ export function planRadial(recipe: RadialRecipe, _sizes: Sizes, count: number, b
   // anticlockwise the run starts at the second wedge, so that the first pair is the same one
   const along = (i: number) => (laying === 'clockwise' ? i : (count + 1 - i) % count)
   const rankOf = (i: number) => (recipe.order === 'in a circle' ? along(i) : rankBothWays(along(i), count))
+  const full = (recipe.cutFull * Math.PI) / 180
+  // cut full alike on both sides of its bisector: the point stays
+  const between = (i: number, wider: number) =>
+    wedgeBounds(
+      recipe.centre,
+      start + i * angle - wider / 2,
+      start + (i + 1) * angle + wider / 2,
+      jointOf(i, count),
+      jointOf(i + 1, count),
+    )
   return {
     cells: overs.map((over, i) => {
       const from = start + i * angle
@@ -42,7 +52,8 @@ export function planRadial(recipe: RadialRecipe, _sizes: Sizes, count: number, b
       return {
         id: `W${i + 1}`,
         rank: rankOf(i),
-        bounds: wedgeBounds(recipe.centre, from, from + angle, jointOf(i, count), jointOf(i + 1, count)),
+        bounds: between(i, 0),
+        ...(full > 0 && { cutBounds: between(i, full) }),
         lay: compose(
           translation<'panel'>(recipe.centre.x, recipe.centre.y),
           compose(rotation<'panel'>(turn), layAt(point(0, 0), over, false)),

@@ -18,7 +18,25 @@ export interface Closing {
   readonly truing: number | null
 }
 
-/** Wedges are cut full by this much, so that the halves can be trued without losing the centre; degrees. */
+/**
+ * What wedges that are all cut full leave to plane off along the last seam of each half: the sum of what its wedges are
+ * full. null for an odd count, which has no halves.
+ */
+export interface LeftToPlane {
+  /** By how much a half is wider than straight; radians. */
+  readonly over: number
+  /** What comes off at the radius: of each half edge if both are planed alike, and in all. */
+  readonly each: number
+  readonly inAll: number
+}
+
+export function leftToPlane({ count, radius }: Sunburst, full: number): LeftToPlane | null {
+  if (count % 2 !== 0) return null
+  const over = (count / 2) * full
+  return { over, each: radius * Math.sin(over / 2), inAll: radius * Math.sin(over) }
+}
+
+/** By how much wedges are commonly cut full, so that the halves can be trued without losing the centre; degrees. */
 export const CUT_FULL_DEGREES = { least: 0.05, most: 0.1 } as const
 
 export interface Sunburst {

@@ -4,6 +4,7 @@ import type { PageSize } from '../drawing/sheet-set'
 import { boxAround, boxCentre, boxHeight, boxWidth, type Box } from '../geometry/box'
 import { point, type Point } from '../geometry/point'
 import { compose, rotation, translation, type Transform } from '../geometry/transform'
+import { cutFullSentence } from '../checks/closing-wording'
 import { CAUTIONS, FIRST_OF_ALL } from '../press/cautions'
 import { STEPS, type StepName } from '../press/steps'
 import { showLength } from '../units/show-length'
@@ -30,7 +31,9 @@ export function drawShopSheet(face: JudgedFace, unit: LengthUnit, page: PageSize
     page,
     face.part.name,
     'Shop sheet',
-    `${recipeSentence(face.part, face.count, unit)} ${howLeavesMove(face.part.recipe)}`,
+    [recipeSentence(face.part, face.count, unit), howLeavesMove(face.part.recipe), ...closingWords(face, unit)].join(
+      ' ',
+    ),
   )
   const foot = pageFoot(page, [FIRST_OF_ALL])
   const width = page.width - 2 * PAGE_ROOM
@@ -75,32 +78,40 @@ function firstTime(step: StepName, shown: Set<string>): readonly string[] {
   return fresh
 }
 
-/** The picture, the sizes, the leaves, and the blanks for centring. */
+/** The picture, and below it what is to be known; where that takes more room, the picture is smaller. */
 function aboutItems(face: JudgedFace, unit: LengthUnit, { min, max }: Box<'sheet'>): readonly Item[] {
   const width = max.x - min.x
-  const picture = pictureItems(face, { min: point(min.x, min.y + 6), max: point(max.x, min.y + 6 + width * 0.95) })
-  const sizes = column(point(min.x, min.y + width * 0.95 + 10), width, [
+  const needed = belowPicture(face, unit, point(min.x, 0), width).bottom
+  const foot = Math.min(min.y + 6 + width * 0.95, max.y - needed - 4)
+  return [
+    ...pictureItems(face, { min: point(min.x, min.y + 6), max: point(max.x, foot) }),
+    ...belowPicture(face, unit, point(min.x, foot + 4), width).items,
+    line('mark', [point(min.x - GAP / 2, min.y), point(min.x - GAP / 2, max.y)], { pen: 0.15 }),
+  ]
+}
+
+/** The sizes, the leaves, and the blanks for centring. */
+function belowPicture(face: JudgedFace, unit: LengthUnit, at: Point<'sheet'>, width: number) {
+  const sizes = column(at, width, [
     bold('Sizes, width × length', 4.2),
     ...sizeLines(face, unit).map((words) => plain(words, 3.8)),
     bold('Leaves', 4.2),
     plain(leafWords(face), 4.2),
   ])
-  const blanks = measureBlanks(face, point(min.x, sizes.bottom + 3), width)
-  const notes = blanks
-    ? column(point(min.x, blanks.bottom), width, [
-        plain(
-          'Type the measures at the Face station: it says how to shift and turn the sheet, and what comes off each side.',
-          SMALLEST_TEXT,
-        ),
-      ]).items
-    : []
-  return [
-    ...picture,
-    ...sizes.items,
-    ...(blanks?.items ?? []),
-    ...notes,
-    line('mark', [point(min.x - GAP / 2, min.y), point(min.x - GAP / 2, max.y)], { pen: 0.15 }),
-  ]
+  const blanks = measureBlanks(face, point(at.x, sizes.bottom + 3), width)
+  if (!blanks) return sizes
+  const notes = column(point(at.x, blanks.bottom), width, [plain(WHERE_TO_TYPE, SMALLEST_TEXT)])
+  return { items: [...sizes.items, ...blanks.items, ...notes.items], bottom: notes.bottom }
+}
+
+const WHERE_TO_TYPE =
+  'Type the measures at the Face station: it says how to shift and turn the sheet, and what comes off each side.'
+
+/** How full the wedges of a sunburst are cut, and how its halves are brought together; nothing for other faces. */
+function closingWords({ part, count }: JudgedFace, unit: LengthUnit): readonly string[] {
+  const { recipe } = part
+  if (recipe.pattern !== 'radial') return []
+  return [cutFullSentence({ count, radius: Math.min(part.width, part.length) / 2 }, recipe.cutFull, unit)]
 }
 
 function sizeLines({ sizes }: JudgedFace, unit: LengthUnit): readonly string[] {

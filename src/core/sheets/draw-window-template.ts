@@ -75,7 +75,7 @@ export function trimRings(face: LaidFace, pieces: readonly Piece[]): readonly Ri
 function finishedInWindow(face: LaidFace, { cell }: Piece): Ring<'window'> {
   const panelToWindow = invert(cell.lay)
   if (face.part.outline.shape === 'rectangle')
-    return convexOverlap(transformRing(panelToWindow, boxRing(face.sizes.finished)), cell.window.ring) ?? []
+    return convexOverlap(transformRing(panelToWindow, boxRing(face.sizes.finished)), cell.toCut.ring) ?? []
   const part = finishedParts(face, cell).find(({ ring }) => overlapArea(ring, cell.face.ring) > 1)
   return part ? transformRing(panelToWindow, part.ring) : []
 }

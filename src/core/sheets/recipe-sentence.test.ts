@@ -127,16 +127,16 @@ describe('the recipe as a sentence', () => {
         'reverse box, a mitred match of 4 leaves from leaf 1, numbered ends at the edges, the first leaf with its other side up',
     },
     {
-      recipe: { ...USUAL_RADIAL, firstSeam: 22.5, laying: 'anticlockwise' },
+      recipe: { ...USUAL_RADIAL, firstSeam: 22.5, laying: 'anticlockwise', cutFull: 0.1 },
       count: 12,
       reads:
-        'radial, a book match of 12 leaves from leaf 1, numbered ends at the centre, the first seam at 22.5°, the leaves in a circle, opened on its right edge, laid anticlockwise',
+        'radial, a book match of 12 leaves from leaf 1, numbered ends at the centre, the first seam at 22.5°, the leaves in a circle, each wedge cut 0.1° full, opened on its right edge, laid anticlockwise',
     },
     {
       recipe: { ...USUAL_RADIAL, match: 'slip', numberedEnds: 'outside' },
       count: 8,
       reads:
-        'radial, a slip match of 8 leaves from leaf 1, numbered ends at the rim, the first seam at 0°, the leaves in a circle',
+        'radial, a slip match of 8 leaves from leaf 1, numbered ends at the rim, the first seam at 0°, the leaves in a circle, each wedge cut 0.05° full',
     },
   ])('[T20] $reads', ({ recipe, count, reads }) => {
     const part = { ...door, recipe, overhang: over }

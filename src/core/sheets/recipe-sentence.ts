@@ -44,6 +44,7 @@ export type RecipeField =
   | 'firstSeam'
   | 'windowTurn'
   | 'centre'
+  | 'cutFull'
   | 'sides'
   | 'left'
   | 'right'
@@ -183,7 +184,9 @@ function layingPieces(recipe: Part['recipe'], unit: LengthUnit): readonly Recipe
         ...centrePieces(recipe, unit),
         text('the leaves '),
         value('order', RING_ORDERS[recipe.order]),
-        text(', '),
+        text(', each wedge cut '),
+        value('cutFull', showAngle(recipe.cutFull)),
+        text(' full, '),
         ...(recipe.match === 'book' ? spinePieces(recipe) : []),
       ]
   }

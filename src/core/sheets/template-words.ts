@@ -1,5 +1,6 @@
 import type { LaidFace } from '../fit/lay-face'
 import { roughSize, type WindowTemplate } from '../templates/window-template'
+import { showAngle } from '../units/read-angle'
 import { showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
 import { CUTTING_CAUTIONS } from './cautions'
@@ -30,7 +31,15 @@ export function templateHeading(face: LaidFace, template: WindowTemplate, unit: 
       size: 4,
       bold: false,
     },
+    ...fullWords(face),
   ]
+}
+
+/** A wedge that is not cut to its share says so: the template is wider than the seam map. */
+function fullWords({ part: { recipe }, count }: LaidFace): readonly Paragraph[] {
+  if (recipe.pattern !== 'radial' || recipe.cutFull === 0) return []
+  const words = `Cut ${showAngle(recipe.cutFull)} full: ${showAngle(360 / count + recipe.cutFull)} between the seams`
+  return [{ words, size: 4, bold: false }]
 }
 
 /** How an angled or curved piece gets a template that lasts; a knife or a bearing runs along it. */

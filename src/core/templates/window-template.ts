@@ -10,7 +10,7 @@ export interface WindowTemplate {
   readonly name: string
   /** What is cut on the leaf, jointing allowance included. */
   readonly rough: Ring<'window'>
-  /** The piece as it lies in the taped sheet, its edges tagged. */
+  /** What it is jointed to, its edges tagged: the piece as it lies in the taped sheet, or a wedge cut full. */
   readonly window: Ring<'window'>
   readonly tags: readonly EdgeTag<'window'>[]
   readonly pieces: readonly Piece[]
@@ -23,7 +23,7 @@ export function windowTemplates(face: LaidFace): readonly WindowTemplate[] {
   const groups = new Map<string, Piece[]>()
   const inRun = [...face.pieces].sort((p, q) => p.cell.rank - q.cell.rank)
   for (const piece of inRun) {
-    const shape = `${shapeOf(piece.rough)} / ${shapeOf(piece.cell.window.ring)}`
+    const shape = `${shapeOf(piece.rough)} / ${shapeOf(piece.cell.toCut.ring)}`
     groups.set(shape, [...(groups.get(shape) ?? []), piece])
   }
   return [...groups.values()]
@@ -33,8 +33,8 @@ export function windowTemplates(face: LaidFace): readonly WindowTemplate[] {
       return {
         name: String(i + 1),
         rough: first.rough,
-        window: first.cell.window.ring,
-        tags: first.cell.window.tags,
+        window: first.cell.toCut.ring,
+        tags: first.cell.toCut.tags,
         pieces,
         straight: isRectangle(first.rough),
       }
