@@ -21,8 +21,11 @@ export interface Separated {
 /** Rounds of model, classify, regrow; and the size of the model's cells, mm. */
 const ROUNDS = 4
 const CELL = 24
-/** A difference in lightness counts only so much where the pixel is darker, which may be a shadow. */
-const SHADOW_DISCOUNT = 0.3
+/** Where a pixel is darker than the table it may lie in shadow: that counts only so much, up to the deepest shadow. */
+const SHADOW = { counts: 0.1, deepest: 90 }
+/** Where most of the leaf differs from the table so far in hue alone, in spreads, no shadow is too deep to be one. */
+const OTHER_HUE = 6
+const SHADOW_ON_OTHER_HUE = { counts: 0.03, deepest: Infinity }
 /** How wide the border of the frame is that is taken for table at first, mm; and what is kept clear of the leaf. */
 const BORDER = 14
 const CLEAR = 5
@@ -44,7 +47,7 @@ export function separateLeaf(
   let model: TableModel | null = null
   for (let round = 0; round < ROUNDS; round++) {
     model = tableModel(planes, table, width, height, Math.round(CELL / mmPerPx))
-    const unlike = distances(planes, model)
+    const unlike = distances(planes, model, isOtherHue(planes, model, mask) ? SHADOW_ON_OTHER_HUE : SHADOW)
     const hot = hotPixels(unlike, free, threshold(unlike, free))
     const largest = largestPatch(shrunk(grown(hot, width, height, 1), width, height, 1), width, height)
     if (!largest) return refused('no leaf')
@@ -86,19 +89,35 @@ function borderOf(width: number, height: number, border: number): Uint8Array {
 }
 
 /** How unlike the table each pixel is, in spreads of the table. */
-function distances(planes: readonly Plane[], model: TableModel): Plane {
-  const [light, warm, green] = planes as [Plane, Plane, Plane]
-  const [tableLight, tableWarm, tableGreen] = model.planes as [Plane, Plane, Plane]
+function distances(planes: readonly Plane[], model: TableModel, { counts, deepest }: typeof SHADOW): Plane {
+  const light = planes[0]!
+  const tableLight = model.planes[0]!
   const out = new Float32Array(light.length)
-  const [sl, sw, sg] = [Math.max(model.spread[0]!, 3), Math.max(model.spread[1]!, 2.2), Math.max(model.spread[2]!, 1.6)]
+  const spread = Math.max(model.spread[0]!, 3)
   for (let i = 0; i < out.length; i++) {
-    const dl = (light[i]! - tableLight[i]!) / sl
-    const dw = (warm[i]! - tableWarm[i]!) / sw
-    const dg = (green[i]! - tableGreen[i]!) / sg
-    const lit = dl < 0 ? SHADOW_DISCOUNT * dl : dl
-    out[i] = Math.sqrt(lit * lit + dw * dw + dg * dg)
+    const off = light[i]! - tableLight[i]!
+    const shade = Math.min(Math.max(-off, 0), deepest)
+    out[i] = Math.hypot((off + (1 - counts) * shade) / spread, hueDistance(planes, model, i))
   }
   return out
+}
+
+/** How far a pixel is from the table in hue alone, in spreads of the table. */
+function hueDistance([, warm, green]: readonly Plane[], { planes, spread }: TableModel, i: number): number {
+  const dw = (warm![i]! - planes[1]![i]!) / Math.max(spread[1]!, 2.2)
+  const dg = (green![i]! - planes[2]![i]!) / Math.max(spread[2]!, 1.6)
+  return Math.sqrt(dw * dw + dg * dg)
+}
+
+/** Whether seven tenths of the leaf, as far as it is told, can be told from the table by hue alone. */
+function isOtherHue(planes: readonly Plane[], model: TableModel, mask: Uint8Array): boolean {
+  let [far, count] = [0, 0]
+  for (let i = 0; i < mask.length; i += 5) {
+    if (!mask[i]) continue
+    count++
+    if (hueDistance(planes, model, i) > OTHER_HUE) far++
+  }
+  return far > 0.7 * count
 }
 
 /** Where two heaps of distances part (Otsu's rule on their logarithms), within reason. */
