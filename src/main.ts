@@ -6,12 +6,15 @@ import { JobDoor } from './app/job-door.svelte'
 import { demoJob } from './core/figure/demo-job'
 import { JobStore } from './store/job-store.svelte'
 import { Workshop } from './store/workshop.svelte'
-import { createSolver } from './workers/slow-door'
+import { createSolver, type PicturesFor } from './workers/slow-door'
+import { hasPictures, woodOfFlitch } from './workers/wood-of-flitch'
 
 const target = document.getElementById('app')
 if (!target) throw new Error('the page has no element #app to put the program in')
 
-const workshop = new Workshop(new JobStore(demoJob()), createSolver())
+const picturesFor: PicturesFor = ({ kind, flitch }) =>
+  kind === 'proposals' && hasPictures(flitch) ? woodOfFlitch(flitch, door.shelf) : null
+const workshop = new Workshop(new JobStore(demoJob()), createSolver(picturesFor))
 const door = new JobDoor(workshop)
 // boards draw their text once: the type must be there, but not at any price
 const typeface = document.fonts.load('16px "Source Sans 3 Variable"')

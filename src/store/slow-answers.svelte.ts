@@ -1,10 +1,16 @@
-import { answerInSteps, type AnswerStep, type AnswerTo, type Question, type QuestionKind } from '../core/fit/questions'
+import { answerInSteps, type AnswerTo, type Question, type QuestionKind } from '../core/fit/questions'
 import { rememberingAnswers } from './memory'
+
+/** How far the looking has come, 0 to 1, and what is known so far: null before anything is. */
+export interface ToldStep {
+  readonly share: number
+  readonly answer: AnswerTo[QuestionKind] | null
+}
 
 /** A question on its way to whoever finds slow answers. */
 export interface Asked {
   readonly question: Question
-  readonly onStep: (step: AnswerStep) => void
+  readonly onStep: (step: ToldStep) => void
   readonly onDone: () => void
   readonly onFailed: (message: string) => void
 }

@@ -2,6 +2,7 @@
  * Rules kept here:
  * [H-slow-1] Questions are worked on one at a time, in the order asked; each step is told to whoever asked.
  * [H-slow-2] A question that is given up ends the worker if it was worked on, and no answer comes; the next is begun.
+ * [H-slow-4] A question that goes by pictures is begun when they are there, or can't be had; not if it was given up.
  * [H-slow-3] A worker that breaks answers the question it had, and the next gets another worker.
  */
 import { describe, expect, it } from 'vitest'
@@ -10,7 +11,8 @@ import type { Question } from '../core/fit/questions'
 import { USUAL_SHOP } from '../core/shop'
 import { SlowAnswers } from '../store/slow-answers.svelte'
 import type { WorkerLike } from './one-task'
-import { createSolver } from './slow-door'
+import { createSolver, type PicturesFor } from './slow-door'
+import type { WoodSource } from './wood-source'
 import type { FromSlowWorker, ToSlowWorker } from './slow-worker'
 
 const flitch = usualFlitch('f', 'Walnut', rectangle(200, 900), [blankLeaf(1), blankLeaf(2)])
@@ -23,7 +25,7 @@ const questionOf = (name: string): Question => ({
 const none = { governing: [], ways: [], scarf: null }
 
 /** Workers played by the test. */
-function played() {
+function played(picturesFor?: PicturesFor) {
   const workers: (WorkerLike & { asked: ToSlowWorker[]; ended: boolean })[] = []
   const start = () => {
     const worker = {
@@ -39,7 +41,7 @@ function played() {
   }
   const tell = (nth: number, data: FromSlowWorker) =>
     workers[nth]!.onmessage?.call(workers[nth] as unknown as Worker, { data } as MessageEvent)
-  return { workers, tell, slow: new SlowAnswers(createSolver(start)) }
+  return { workers, tell, slow: new SlowAnswers(createSolver(picturesFor, start)) }
 }
 
 describe('slow answers', () => {
@@ -83,6 +85,22 @@ describe('slow answers', () => {
     workers[0]!.onerror?.call(workers[0] as unknown as Worker, { message: 'out of memory' } as ErrorEvent)
     expect(slow.of(door)).toEqual({ state: 'failed', message: 'out of memory' })
     expect(workers[1]!.asked.map(({ question }) => question.part.id)).toEqual(['lid'])
+  })
+
+  it('[H-slow-4] pictures are fetched first', async () => {
+    const source: WoodSource = { kind: 'photographs', leaves: new Map() }
+    const { workers, slow } = played(({ part }) =>
+      part.id === 'torn' ? Promise.reject(new Error('gone')) : part.id === 'side' ? null : Promise.resolve(source),
+    )
+    const [door, lid, torn, side] = ['door', 'lid', 'torn', 'side'].map(questionOf)
+    for (const question of [door, lid, torn, side]) slow.ask(question!)
+    expect(slow.of(door!)).toEqual({ state: 'pending', share: 0, answer: null })
+    slow.cancel(door!)
+    await new Promise((done) => setTimeout(done))
+    expect(workers[0]!.asked.map(({ question, source }) => [question.part.id, source])).toEqual([['lid', source]])
+    slow.cancel(lid!)
+    await new Promise((done) => setTimeout(done))
+    expect(workers[1]!.asked.map(({ question, source }) => [question.part.id, source])).toEqual([['torn', null]])
   })
 
   it('[H-slow-1] without a worker the answer is found in the page', () => {

@@ -1,6 +1,8 @@
+import type { Question } from '../core/fit/questions'
 import type { Asked, Solver } from '../store/slow-answers.svelte'
 import type { FromSlowWorker, ToSlowWorker } from './slow-worker'
 import type { WorkerLike } from './one-task'
+import type { WoodSource } from './wood-source'
 
 const startSlowWorker = (): WorkerLike => new Worker(new URL('./slow-worker.ts', import.meta.url), { type: 'module' })
 
@@ -9,11 +11,17 @@ interface Waiting {
   readonly asked: Asked
 }
 
+/** Fetches the pictures by which a question is answered; null where there are none, or they don't matter. */
+export type PicturesFor = (question: Question) => Promise<WoodSource> | null
+
 /**
  * Finds slow answers beside the page, one at a time in the order in which they were asked. A question that is given up
  * while it is worked on ends the worker; the next one starts another.
  */
-export function createSolver(startWorker: () => WorkerLike = startSlowWorker): Solver {
+export function createSolver(
+  picturesFor: PicturesFor = () => null,
+  startWorker: () => WorkerLike = startSlowWorker,
+): Solver {
   let worker: WorkerLike | null = null
   let waiting: readonly Waiting[] = []
   let nextId = 1
@@ -26,8 +34,17 @@ export function createSolver(startWorker: () => WorkerLike = startSlowWorker): S
   function next(): void {
     const [first] = waiting
     if (!first) return
+    const fetching = picturesFor(first.asked.question)
+    if (!fetching) return begin(first, null)
+    // without its pictures the question has an answer all the same
+    void fetching.catch(() => null).then((source) => begin(first, source))
+  }
+
+  function begin(mine: Waiting, source: WoodSource | null): void {
+    // it may have been given up while its pictures were fetched
+    if (waiting[0] !== mine) return
     worker ??= opened()
-    const message: ToSlowWorker = { id: first.id, question: first.asked.question }
+    const message: ToSlowWorker = { id: mine.id, question: mine.asked.question, source }
     worker.postMessage(message)
   }
 

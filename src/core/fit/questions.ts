@@ -2,7 +2,7 @@ import type { Part } from '../job/job'
 import type { Flitch } from '../leaves/flitch'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
-import { proposalsInSteps, type Proposals } from './proposals'
+import { proposalsInSteps, type FaceScore, type Proposals } from './proposals'
 import { waysToFitInSteps, type FitAdvice } from './ways-to-fit'
 
 /** What is asked about one part: how long the answer takes is felt, so it is found beside the page. */
@@ -26,14 +26,15 @@ export interface AnswerStep<K extends QuestionKind = QuestionKind> {
   readonly answer: AnswerTo[K]
 }
 
-/** The steps to the answer of a question. */
+/** The steps to the answer of a question. `scores` is what else faces are judged by, as by their pictures. */
 export function answerInSteps<K extends QuestionKind>(
   { kind, part, flitch, shop }: Question<K>,
   answers: Answers,
+  scores: readonly FaceScore[] = [],
 ): Generator<AnswerStep<K>, void, void> {
   const steps: { readonly [Q in QuestionKind]: () => Generator<AnswerStep<Q>, void, void> } = {
     'ways to fit': () => waysToFitInSteps(part, flitch, shop, answers),
-    proposals: () => proposalsInSteps(part, flitch, shop, answers),
+    proposals: () => proposalsInSteps(part, flitch, shop, answers, scores),
   }
   return steps[kind]()
 }
