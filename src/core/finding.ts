@@ -43,6 +43,8 @@ export type FindingCode =
   | 'strip-beside'
   | 'make-up-void'
   | 'up-end-down'
+  | 'pair-meets'
+  | 'pair-void'
 
 export type Place =
   | { readonly on: 'face' }
@@ -53,6 +55,7 @@ export type Place =
 
 /** One change that would mend a finding; a command turns it into a new job. */
 export type Remedy =
+  | { readonly remedy: 'part the pair'; readonly first: PartId; readonly second: PartId }
   | { readonly remedy: 'less overhang'; readonly side: Side; readonly by: number }
   | { readonly remedy: 'move window'; readonly by: Point<'leaf'>; readonly group: WindowGroup }
   | { readonly remedy: 'first position'; readonly group: WindowGroup }

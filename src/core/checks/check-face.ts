@@ -31,5 +31,9 @@ export function checkFace(
     ...checkMadeUp(face),
     ...checkUpEnd(face),
   ]
-  return [...found].sort((p, q) => GRADES.indexOf(p.grade) - GRADES.indexOf(q.grade))
+  return inOrder(found)
 }
+
+/** What is wrong first, what is good last. */
+export const inOrder = (found: readonly Finding[]): readonly Finding[] =>
+  [...found].sort((p, q) => GRADES.indexOf(p.grade) - GRADES.indexOf(q.grade))

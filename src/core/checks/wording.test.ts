@@ -43,6 +43,14 @@ describe('findings as sentences', () => {
       says: 'The figure mirrors at the 3 of 17 seams where the match asks for it;',
       f: finding('figure-meets', 0, { promised: 'mirrors', seams: 3, of: 17, mirrored: 3 }),
     },
+    {
+      says: 'the figure mirrors; the faces that meet lie 1 mm apart in the log. Pressed apart, 15 mm is lost between them: 6 mm over at each edge and the gap of 3 mm.',
+      f: finding('pair-meets', 15, { other: 'Right', meets: 'mirrors', depth: 1, over: 6, gap: 3, pressed: 'apart' }),
+    },
+    {
+      says: 'The pair with “Right” does not hold: along the gap this one is 700 mm and the other 680 mm.',
+      f: finding('pair-void', 700, { other: 'Right', why: 'lengths' }, 680),
+    },
     { says: 'Move it 12 mm towards the numbered end', f: finding('outside-play', 12, { x: 0, y: -12 }) },
   ])('[K3] $says', ({ says, f }) => {
     expect(findingSentence(f, 'mm')).toContain(says)

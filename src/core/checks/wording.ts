@@ -2,6 +2,7 @@ import type { Finding, FindingCode, Remedy } from '../finding'
 import { WHOLE_RUN } from '../job/make-up'
 import type { LengthUnit } from '../units/unit'
 import { showLength } from '../units/show-length'
+import { pairMeetsWords, pairVoidWords } from './pair-wording'
 
 type Words = (finding: Finding, say: Say) => string
 
@@ -128,6 +129,8 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
     measured(f) === number(f, 'of')
       ? `The figure has its up end at the ${text(f, 'end')} end, and every leaf lies with that end down. Hang the panel the other way up, or say that the other end is up.`
       : `The figure lies upside down in ${plural(measured(f), 'piece', 'pieces')} of ${number(f, 'of')}: ${text(f, 'cells')}. Crotch shows which end is up; take a match that spins no leaf, or other numbered ends.`,
+  'pair-meets': (f, say) => pairMeetsWords(f, say.seam),
+  'pair-void': (f, say) => pairVoidWords(f, say.seam),
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }
@@ -221,6 +224,8 @@ export function remedyLabel(remedy: Remedy, unit: LengthUnit): string {
       return `Lay it in ${remedy.arrangement}`
     case 'make up':
       return makeUpLabel(remedy, say)
+    case 'part the pair':
+      return 'Part the pair'
     case 'overhang':
       return `${say.seam(remedy.to)} over at the ${remedy.side}`
   }

@@ -1,28 +1,33 @@
 import type { Remedy } from '../finding'
 import { add } from '../geometry/point'
+import type { DerivedPart } from '../derive'
 import { groupsOf, type LaidFace } from '../fit/lay-face'
 import type { WindowGroup } from '../ids'
 import { WINDOW } from '../faces/window-group'
 import type { Job } from '../job/job'
 import type { Next } from './change-within'
 import { changeRecipe, chooseLeaf, clearChosen, setMakeUp, setPosition } from './face-commands'
+import { partThePair, placeWindow } from './pair-commands'
 import { changePart } from './part-commands'
 
 /**
  * The job with a finding's remedy carried out on the face it was found in. Where nothing fitted anywhere, a place that
  * someone chose for the window says nothing about the face as mended: it goes where there is most room then.
  */
-export function applyRemedy(job: Job, face: LaidFace, remedy: Remedy): Next {
+export function applyRemedy(job: Job, face: RemediedFace, remedy: Remedy): Next {
   const next = remedied(job, face, remedy)
   if (!next.ok || face.play.region.length > 0 || remedy.remedy === 'move window') return next
   return setPosition(next.value, face.part.id, WINDOW, null)
 }
 
+type RemediedFace = LaidFace & Pick<DerivedPart, 'follows'>
+
 const positionOf = (face: LaidFace, wanted: WindowGroup) =>
   groupsOf(face).find(({ group }) => group === wanted)?.position ?? face.position
 
-function remedied(job: Job, face: LaidFace, remedy: Remedy): Next {
-  const { part } = face
+function remedied(job: Job, face: RemediedFace, remedy: Remedy): Next {
+  // at a gap the face's part has another overhang than the one decided for it
+  const part = job.parts.find(({ id }) => id === face.part.id) ?? face.part
   switch (remedy.remedy) {
     case 'less overhang': {
       const { side, by } = remedy
@@ -31,7 +36,7 @@ function remedied(job: Job, face: LaidFace, remedy: Remedy): Next {
     case 'overhang':
       return changePart(job, part.id, { overhang: { ...part.overhang, [remedy.side]: remedy.to } })
     case 'move window':
-      return setPosition(job, part.id, remedy.group, add(positionOf(face, remedy.group), remedy.by))
+      return placeWindow(job, face, remedy.group, add(positionOf(face, remedy.group), remedy.by))
     case 'first position':
       return setPosition(job, part.id, remedy.group, null)
     case 'start at leaf':
@@ -44,6 +49,8 @@ function remedied(job: Job, face: LaidFace, remedy: Remedy): Next {
       return changeRecipe(job, part.id, { arrangement: remedy.arrangement })
     case 'make up':
       return setMakeUp(job, part.id, remedy.cell, remedy.makeUp)
+    case 'part the pair':
+      return partThePair(job, remedy)
     case 'next in run':
       return clearChosen(job, part.id)
   }

@@ -6,7 +6,7 @@ export type CommandTrouble =
   | MeaningTrouble
   | {
       readonly trouble: 'not there'
-      readonly thing: 'flitch' | 'part' | 'leaf' | 'defect' | 'cut' | 'layer'
+      readonly thing: 'flitch' | 'part' | 'leaf' | 'defect' | 'cut' | 'layer' | 'pair'
       readonly id: string
     }
   | { readonly trouble: 'flitch in use'; readonly flitch: string; readonly parts: readonly string[] }

@@ -5,7 +5,7 @@
  * leaf, or of wood that is not in the piece. What is smaller may still be made of it. Taking a mark off is a decision
  * like others. A job in which a piece is not what was cut already, as a file by another hand may be, is let go on.
  */
-import { derive } from '../derive'
+import { deriveParts } from '../derive'
 import type { Answers } from '../fit/answers'
 import type { Piece } from '../fit/lay-face'
 import { pieceParts } from '../fit/piece-parts'
@@ -47,7 +47,15 @@ const cutsOf = (job: Job): readonly Held[] =>
 
 /** Nothing has been decided on which the piece hangs. */
 const isUntouched = ({ flitch, cut }: Held, before: Job, after: Job): boolean =>
-  before.shop === after.shop && after.flitches.includes(flitch) && partOf(cut, before) === partOf(cut, after)
+  before.shop === after.shop &&
+  after.flitches.includes(flitch) &&
+  partOf(cut, before) === partOf(cut, after) &&
+  isInNoPair(cut, before) &&
+  isInNoPair(cut, after)
+
+/** What lies in a part of a pair may hang on the other. */
+const isInNoPair = ({ part }: DoneCut, { pairs }: Job): boolean =>
+  pairs.every(({ first, second }) => first !== part && second !== part)
 
 const partOf = (cut: DoneCut, job: Job) => job.parts.find(({ id }) => id === cut.part)
 
@@ -81,7 +89,7 @@ const hasLeaf = (job: Job, { id }: Flitch, { number }: Leaf): boolean =>
 
 function pieceOf(job: Job, part: string, cell: string, answers: Answers): Piece | null {
   const parts = job.parts.filter(({ id }) => id === part)
-  const [face] = derive({ ...job, parts }, answers).parts
+  const [face] = deriveParts(job, parts, answers).parts
   return face?.pieces.find((piece) => piece.cell.id === cell) ?? null
 }
 

@@ -156,7 +156,8 @@ function patternSheet(part: Part, sizes: ThreeSizes): ThreeSizes['sheet'] {
   return boxGrown(boxAround([point<'panel'>(0, 0)]), half)
 }
 
-const planFor = (part: Part, flitch: Flitch, { count, bands }: Resolved): Plan =>
+/** The cells of a part, its open values found. */
+export const planFor = (part: Part, flitch: Flitch, { count, bands }: Resolved): Plan =>
   turnedPlan(
     planInField(
       planRecipe(part.recipe, patternSizes(part), count, { numberFacesNext: numberFacesNext(flitch) }, bands),

@@ -70,7 +70,7 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
     case 'not together':
       return `${trouble.place}: “${trouble.value}” goes with “${trouble.needs}” alone.`
     case 'bad pair':
-      return `${trouble.place} ${PAIR_WORDS[trouble.why](trouble.part)}.`
+      return `${trouble.place}${PAIR_WORDS[trouble.why](trouble.part)}.`
     case 'count not taken':
       return `${trouble.place} is ${tidy(trouble.value)}; ${countWords(trouble)}.`
     case 'window not turned':
@@ -88,8 +88,8 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
 
 const PAIR_WORDS: Readonly<Record<Extract<MeaningTrouble, { trouble: 'bad pair' }>['why'], (part: string) => string>> =
   {
-    'not there': (part) => `names the part “${part}”, which is not in this job`,
-    itself: (part) => `ties the part “${part}” to itself`,
+    'not there': (part) => ` names the part “${part}”, which is not in this job`,
+    itself: (part) => ` ties the part “${part}” to itself`,
     'first twice': (part) => `: another part follows “${part}” already`,
     'second twice': (part) => `: “${part}” follows another part already`,
     'in a circle': (part) => `: “${part}” would follow itself, round by way of the others`,
