@@ -58,7 +58,7 @@ export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readon
 
 /** What is printed for a part, to the saw, to the bench and to the press. */
 function sheetsOf(face: DerivedPart, { unit, pressRoom }: Job, rests: readonly LeafRest[]): SheetSet {
-  const cut = partSheets(face, unit, rests)
+  const cut = partSheets(face, unit, { rests })
   return { ...cut, sheets: [...cut.sheets, ...pressSheets(face, pressRoom, unit).sheets] }
 }
 

@@ -34,12 +34,19 @@ describe('printers', () => {
   })
 
   it('[M1] a habit of a printer that is gone prints without one', () => {
-    const habit = { paper: 'a3', custom: { width: 500, height: 0 }, joining: 'butt', printer: 'Gone' }
+    const habit = {
+      paper: 'a3',
+      custom: { width: 500, height: 0 },
+      joining: 'butt',
+      printer: 'Gone',
+      viewfinders: true,
+    }
     expect(readPrintRoom(shelfWith(JSON.stringify({ printers: [laser], habit }))).habit).toEqual({
       paper: 'a3',
       custom: null,
       joining: 'butt',
       printer: null,
+      viewfinders: true,
     })
   })
 

@@ -13,6 +13,8 @@ export interface PrintHabit {
   readonly joining: 'overlap' | 'butt'
   /** The name of the printer; null for one that is not corrected. */
   readonly printer: string | null
+  /** Whether card frames to find the windows again are among the pages of a part. */
+  readonly viewfinders: boolean
 }
 
 export interface PrintRoom {
@@ -20,7 +22,13 @@ export interface PrintRoom {
   readonly habit: PrintHabit
 }
 
-export const USUAL_HABIT: PrintHabit = { paper: 'a4', custom: null, joining: 'overlap', printer: null }
+export const USUAL_HABIT: PrintHabit = {
+  paper: 'a4',
+  custom: null,
+  joining: 'overlap',
+  printer: null,
+  viewfinders: false,
+}
 
 const KEY = 'leafturn printers'
 
@@ -69,7 +77,7 @@ const isPrinter = (value: unknown): value is Printer =>
 
 function habitFrom(value: unknown, printers: readonly Printer[]): PrintHabit {
   if (!isObject(value)) return USUAL_HABIT
-  const { paper, custom, joining, printer } = value
+  const { paper, custom, joining, printer, viewfinders } = value
   return {
     paper: typeof paper === 'string' ? paper : USUAL_HABIT.paper,
     custom:
@@ -78,5 +86,6 @@ function habitFrom(value: unknown, printers: readonly Printer[]): PrintHabit {
         : null,
     joining: joining === 'butt' ? 'butt' : 'overlap',
     printer: printers.some(({ name }) => name === printer) ? (printer as string) : null,
+    viewfinders: viewfinders === true,
   }
 }

@@ -1,6 +1,6 @@
 /// <reference lib="webworker" />
 import { greyOf, type GreyPicture } from '../core/figure/align/grey'
-import { leafPixels } from '../core/figure/log/leaf-pixels'
+import { leafPixels, type Pixels } from '../core/figure/log/leaf-pixels'
 import { makeLog, type Log, type LogOptions } from '../core/figure/log/log'
 import { boxHeight, boxWidth, type Box } from '../core/geometry/box'
 import type { StoredPicture } from '../core/leaves/leaf'
@@ -26,11 +26,20 @@ export interface WoodLook {
 
 /** Gives grey pictures of leaves; one log is made and each photograph is decoded once. */
 export function woodReader(source: WoodSource): (look: WoodLook) => Promise<GreyPicture | null> {
+  const read = woodPixels(source)
+  return async (look) => {
+    const pixels = await read(look)
+    return pixels && greyOf(pixels, look.pxPerMm, look.box.min)
+  }
+}
+
+/** The same in colour. */
+export function woodPixels(source: WoodSource): (look: WoodLook) => Promise<Pixels | null> {
   if (source.kind === 'log') {
     let log: Log | null = null
     return ({ leaf, face, box, pxPerMm }) => {
       log ??= makeLog(source.options)
-      return Promise.resolve(greyOf(leafPixels(log, leaf, { pxPerMm, box, face }), pxPerMm, box.min))
+      return Promise.resolve(leafPixels(log, leaf, { pxPerMm, box, face }))
     }
   }
   const decoded = new Map<number, Promise<ImageBitmap>>()
@@ -44,7 +53,7 @@ export function woodReader(source: WoodSource): (look: WoodLook) => Promise<Grey
 }
 
 /** A part of a photograph at the scale that is wanted. The other side of a leaf is seen through it: there is no photograph of it. */
-function cutOut(bitmap: ImageBitmap, { mmPerPx, origin }: StoredPicture, { box, pxPerMm }: WoodLook): GreyPicture {
+function cutOut(bitmap: ImageBitmap, { mmPerPx, origin }: StoredPicture, { box, pxPerMm }: WoodLook): Pixels {
   const width = Math.max(1, Math.round(boxWidth(box) * pxPerMm))
   const height = Math.max(1, Math.round(boxHeight(box) * pxPerMm))
   const context = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true })
@@ -53,6 +62,5 @@ function cutOut(bitmap: ImageBitmap, { mmPerPx, origin }: StoredPicture, { box, 
   context.imageSmoothingQuality = 'high'
   context.setTransform(scale, 0, 0, scale, (origin.x - box.min.x) * pxPerMm, (origin.y - box.min.y) * pxPerMm)
   context.drawImage(bitmap, 0, 0)
-  const { data } = context.getImageData(0, 0, width, height)
-  return greyOf({ width, height, rgba: data }, pxPerMm, box.min)
+  return { width, height, rgba: context.getImageData(0, 0, width, height).data }
 }

@@ -9,6 +9,7 @@ import { pressSheets } from '../../src/core/sheets/draw-press-sheet'
 import { partSheets } from '../../src/core/sheets/part-sheets'
 import { writeSvg } from '../../src/documents/svg/write-svg'
 import { facesOf, jobOf } from './all-jobs'
+import { madeUpSights } from './made-up-sights'
 
 const A4 = { width: 210, height: 297 }
 
@@ -24,7 +25,10 @@ describe.each(['unequal-overhangs', 'radial-of-twelve-on-a-square-core', 'inches
   })
 
   it('[T26] the words of its sheets', async () => {
-    const sheets = [...partSheets(face!, job.unit).sheets, ...pressSheets(face!, job.pressRoom, job.unit).sheets]
+    const sheets = [
+      ...partSheets(face!, job.unit, { sights: madeUpSights(face!) }).sheets,
+      ...pressSheets(face!, job.pressRoom, job.unit).sheets,
+    ]
     const words = sheets.flatMap((sheet) => {
       const pages = sheet.kind === 'page' ? sheet.draw(A4) : [sheet.drawing.items]
       return pages.flatMap((items) => [`# ${sheet.title}`, ...wordsOf(items), ''])

@@ -5,6 +5,7 @@
  *   in leaf orientation, the numbered end is named and every leaf is told to be cut numbered side up.
  */
 import { describe, expect, it } from 'vitest'
+import type { DerivedPart } from '../../src/core/derive'
 import { SMALLEST_TEXT, type Drawing, type Item, type Text } from '../../src/core/drawing/drawing'
 import { textCorners } from '../../src/core/drawing/item-box'
 import type { Sheet } from '../../src/core/drawing/sheet-set'
@@ -17,6 +18,7 @@ import { drawHours } from '../../src/core/sheets/draw-hours'
 import { drawFace } from '../../src/core/sheets/draw-face'
 import { partSheets } from '../../src/core/sheets/part-sheets'
 import { facesOf, JOB_NAMES, jobOf } from './all-jobs'
+import { madeUpSights } from './made-up-sights'
 
 const PAPERS = [
   { paper: 'A4', width: 210, height: 297 },
@@ -56,11 +58,15 @@ const drawings = (sheets: readonly Sheet[]): readonly Drawing[] =>
 describe.each(JOB_NAMES)('the sheets of %s', (name) => {
   const job = jobOf(name)
   const faces = facesOf(job)
+  const allSheets = (face: DerivedPart) => partSheets(face, job.unit, { sights: madeUpSights(face) }).sheets
 
-  it.each(PAPERS)('[T21] every text on $paper can be read', ({ width, height }) => {
+  it.each(PAPERS)('[T21] every text on $paper can be read', ({ paper, width, height }) => {
     const within: Box<'sheet'> = { min: point(WHITE, WHITE), max: point(width - WHITE, height - WHITE) }
     for (const face of faces)
-      for (const sheet of [...partSheets(face, job.unit).sheets, ...pressSheets(face, job.pressRoom, job.unit).sheets])
+      for (const sheet of [
+        ...(paper === 'A4' ? allSheets(face) : partSheets(face, job.unit).sheets),
+        ...pressSheets(face, job.pressRoom, job.unit).sheets,
+      ])
         for (const items of laidOut(sheet, { width, height }))
           expect(troubles(items, within), `${face.part.name}, ${sheet.title}`).toEqual([])
   })
@@ -73,7 +79,7 @@ describe.each(JOB_NAMES)('the sheets of %s', (name) => {
 
   it('[T21] every text on templates and pictures of the face can be read', () => {
     for (const face of faces)
-      for (const drawing of [...drawings(partSheets(face, job.unit).sheets), drawFace(face, job.unit)])
+      for (const drawing of [...drawings(allSheets(face)), drawFace(face, job.unit)])
         expect(troubles(drawing.items, drawing.extent), drawing.title).toEqual([])
   })
 

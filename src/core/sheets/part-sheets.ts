@@ -1,6 +1,7 @@
 import type { FullScaleSheet, PageSheet, PageSize, SheetSet } from '../drawing/sheet-set'
 import type { LeafRest } from '../ledger/offcuts'
 import { storyStrips } from '../templates/story-strip'
+import { viewfinders, type Sights } from '../templates/viewfinder'
 import { windowTemplates } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
 import { drawMakeUps } from './draw-make-up'
@@ -15,20 +16,33 @@ import { drawSeamMap } from './draw-seam-map'
 import { drawShopSheet } from './draw-shop-sheet'
 import { drawStoryStrip } from './draw-story-strip'
 import { drawTaping } from './draw-taping'
+import { cardParts, cardTitle, drawViewfinder } from './draw-viewfinder'
+import { drawViewfinderLeaves } from './draw-viewfinder-leaves'
 import { drawWindowTemplate } from './draw-window-template'
 import type { JudgedFace } from './judged-face'
 
 /** Where a sheet is taken, in the order in which one walks. */
-export const SHEET_GROUPS = ['shop', 'saw', 'bench'] as const
+export const SHEET_GROUPS = ['shop', 'leaves', 'saw', 'bench'] as const
 export type SheetGroup = (typeof SHEET_GROUPS)[number]
 
 type Sheets = readonly (PageSheet | FullScaleSheet)[]
 
+/** What is printed beside what every part has, where it is there. */
+export interface MoreSheets {
+  readonly rests?: readonly LeafRest[]
+  /** Viewfinders are printed when this is there, whatever was found. */
+  readonly sights?: Sights | null
+}
+
 /**
- * What is printed for one part: for the shop's wall, for the saw (cards, places, templates, strips), and for the bench
- * where it is joined and taped.
+ * What is printed for one part: for the shop's wall, for the leaves (viewfinders, if wanted), for the saw (cards, places,
+ * templates, strips), and for the bench where it is joined and taped.
  */
-export function partSheets(face: JudgedFace, unit: LengthUnit, rests: readonly LeafRest[] = []): SheetSet {
+export function partSheets(
+  face: JudgedFace,
+  unit: LengthUnit,
+  { rests = [], sights = null }: MoreSheets = {},
+): SheetSet {
   const group = (name: SheetGroup, sheets: Sheets) => sheets.map((sheet) => ({ ...sheet, group: name }))
   return {
     title: face.part.name,
@@ -37,6 +51,7 @@ export function partSheets(face: JudgedFace, unit: LengthUnit, rests: readonly L
         { kind: 'page', title: 'Shop sheet', draw: (page) => drawShopSheet(face, unit, page) },
         { kind: 'page', title: 'Seam map', draw: (page) => drawSeamMap(face, unit, page) },
       ]),
+      ...group('leaves', sights ? finders(face, sights, unit) : []),
       ...group('saw', [
         ...(face.pieces.some(({ made }) => made)
           ? [
@@ -70,6 +85,26 @@ const templates = (face: JudgedFace, unit: LengthUnit): Sheets =>
     title: `Template ${template.name}`,
     drawing: drawWindowTemplate(face, template, unit),
   }))
+
+/** The cards, then what lies where on each leaf; none where no leaf is left to be cut. */
+function finders(face: JudgedFace, sights: Sights, unit: LengthUnit): Sheets {
+  const cards = viewfinders(face)
+  if (cards.length === 0) return []
+  return [
+    {
+      kind: 'page',
+      title: 'Viewfinder, leaf by leaf',
+      draw: (page) => drawViewfinderLeaves(face, sights, unit, page),
+    },
+    ...cards.flatMap((card) =>
+      cardParts(card).map((part) => ({
+        kind: 'full scale' as const,
+        title: cardTitle(card, part),
+        drawing: drawViewfinder(face, card, part, sights, unit),
+      })),
+    ),
+  ]
+}
 
 /** Only where there is something to mend, or something that need not be. */
 const repairSheet = (face: JudgedFace, unit: LengthUnit): Sheets =>

@@ -64,6 +64,12 @@ export class PrintWork {
     this.#habit({ joining })
   }
 
+  readonly viewfinders = $derived.by(() => this.#room.habit.viewfinders)
+
+  chooseViewfinders(wanted: boolean): void {
+    this.#habit({ viewfinders: wanted })
+  }
+
   choosePrinter(name: string): void {
     this.#habit({ printer: name === '' ? null : name })
   }

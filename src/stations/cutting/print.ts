@@ -3,8 +3,7 @@ import boldUrl from '@expo-google-fonts/source-sans-3/700Bold/SourceSans3_700Bol
 import type { DerivedPart } from '../../core/derive'
 import type { Job } from '../../core/job/job'
 import { ok, refused, type Result } from '../../core/result'
-import type { LeafRest } from '../../core/ledger/offcuts'
-import { partSheets, SHEET_GROUPS, type SheetGroup } from '../../core/sheets/part-sheets'
+import { partSheets, SHEET_GROUPS, type MoreSheets, type SheetGroup } from '../../core/sheets/part-sheets'
 import type { PdfFonts, PdfPage } from '../../documents/pdf/pdf-document'
 import type { Printing } from '../../documents/pdf/printing'
 import { sheetPages } from '../../documents/pdf/sheet-document'
@@ -31,6 +30,10 @@ export interface PartPages {
 
 const GROUP_WORDS: Readonly<Record<SheetGroup, Omit<PageGroup, 'sheets'>>> = {
   shop: { name: 'For the shop', use: 'The whole part at a glance, and the order of work.' },
+  leaves: {
+    name: 'To the leaves',
+    use: 'Card frames by which each window is found again on wood without a straight edge, and its landmarks.',
+  },
   saw: {
     name: 'To the saw',
     use: 'Cards to fold and tick, places on the leaves, story strips and full-scale templates.',
@@ -43,9 +46,9 @@ export function pagesOf(
   face: DerivedPart,
   job: Job,
   printing: Printing,
-  rests: readonly LeafRest[] = [],
+  more: MoreSheets = {},
 ): Result<PartPages, string> {
-  const laidOut = sheetPages(partSheets(face, job.unit, rests), printing)
+  const laidOut = sheetPages(partSheets(face, job.unit, more), printing)
   if (!laidOut.ok) return refused(sheetRefusal(laidOut.reason, printing.paper.name))
   const { pages, sheets } = laidOut.value
   const groups = SHEET_GROUPS.map((name) => ({
