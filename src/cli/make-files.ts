@@ -6,9 +6,9 @@ import type { Job } from '../core/job/job'
 import { ok, refused, type Result } from '../core/result'
 import { drawFace } from '../core/sheets/draw-face'
 import { drawCuttingFile, nothingToCut } from '../core/sheets/draw-cutting-file'
-import { jobRests, type LeafRest } from '../core/ledger/offcuts'
+import { jobRests } from '../core/ledger/offcuts'
 import { pressSheets } from '../core/sheets/draw-press-sheet'
-import { partSheets } from '../core/sheets/part-sheets'
+import { partSheets, type MoreSheets } from '../core/sheets/part-sheets'
 import { ON_THE_LINE } from '../core/templates/cutting-tool'
 import { writeDxf } from '../documents/dxf/write-dxf'
 import type { PdfFonts } from '../documents/pdf/pdf-document'
@@ -24,6 +24,7 @@ import { summariseLedger } from './summary-ledger'
 import { summarisePressing } from './summary-pressing'
 import { summarisePart } from './summary'
 import { wantedSheets, type WantedSheets } from './wanted-sheets'
+import { viewfinderSights, wantsViewfinders } from './viewfinder-sights'
 import type { MadeFile } from './write-files'
 
 /** A file of its own day would differ from one day to the next. */
@@ -38,7 +39,11 @@ export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readon
   const answers = rememberingAnswers()
   const faces = derive(job, answers).parts
   const names = fileNames(faces.map(({ part }) => part.name))
-  const sets = faces.map((face) => sheetsOf(face, job, jobRests(faces, job.shop, answers, face)))
+  const sets = faces.map((face, i) => {
+    const rests = jobRests(faces, job.shop, answers, face)
+    const sights = wantsViewfinders(wanted.only, names[i]!, names) ? viewfinderSights(face) : null
+    return sheetsOf(face, job, { rests, sights })
+  })
   const titles = sets.flatMap(({ sheets }) => sheets.map(({ title }) => title))
   const only = wantedSheets(wanted.only, names, titles)
   if (!only.ok) return only
@@ -57,8 +62,8 @@ export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readon
 }
 
 /** What is printed for a part, to the saw, to the bench and to the press. */
-function sheetsOf(face: DerivedPart, { unit, pressRoom }: Job, rests: readonly LeafRest[]): SheetSet {
-  const cut = partSheets(face, unit, { rests })
+function sheetsOf(face: DerivedPart, { unit, pressRoom }: Job, more: MoreSheets): SheetSet {
+  const cut = partSheets(face, unit, more)
   return { ...cut, sheets: [...cut.sheets, ...pressSheets(face, pressRoom, unit).sheets] }
 }
 

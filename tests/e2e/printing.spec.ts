@@ -48,13 +48,20 @@ test('a printer that prints short is measured, and every later sheet is drawn la
   await expect(page.getByLabel('Printer', { exact: true })).toHaveValue('')
 })
 
-test('templates for a router, on a paper of one’s own', { tag: '@mouse' }, async ({ page }) => {
+test('viewfinders, and templates for a router, on a paper of one’s own', { tag: '@mouse' }, async ({ page }) => {
   await page.goto('/')
   await page.getByRole('button', { name: /^Cutting/ }).click()
   await page.getByLabel('Paper', { exact: true }).selectOption('Own size')
   await type(page, 'Short side', '600')
   await type(page, 'Long side', '900')
   await expect(page.getByRole('button', { name: /^Save the PDF: \d+ pages?, Own paper/ })).toBeVisible()
+
+  await page.getByLabel('Viewfinders', { exact: true }).selectOption('printed too')
+  const finders = page.getByRole('region', { name: 'To the leaves' })
+  await expect(finders.getByRole('img')).toHaveCount(2, { timeout: 30_000 })
+  await expect(finders.getByText('crown, to far end')).toHaveCount(2)
+  await page.getByLabel('Viewfinders', { exact: true }).selectOption('not printed')
+  await expect(finders).toHaveCount(0)
 
   await page.getByText('Templates for a machine').click()
   await page.getByLabel('Cut by').selectOption('a router in a guide bush')

@@ -10,6 +10,7 @@ import { point, type Point } from '../../geometry/point'
 import type { Ring } from '../../geometry/polygon'
 import { levelCrossings } from '../../geometry/segment'
 import { ringEdges } from '../../geometry/polygon'
+import { bandPassed } from '../align/band-pass'
 import type { GreyPicture } from '../align/grey'
 import type { Landmark, LeafEnd } from './landmark'
 
@@ -29,7 +30,9 @@ const STEEP = 1.7
 /** The most distinct stripes over one end of a window, the best first. */
 export function stripesOver(picture: GreyPicture, window: Ring<'leaf'>, end: LeafEnd, most: number): readonly Stripe[] {
   const border = endBorder(window, end, 1 / picture.pxPerMm)
-  const light = border.map((p) => lightAt(picture, p))
+  // a shadow across the leaf makes no stripe darker
+  const even = bandPassed(picture, 1)
+  const light = border.map((p) => lightAt(even, p))
   const found = border
     .map((at, i) => ({ at, dark: distinctness(light, i, Math.round(BESIDE * picture.pxPerMm)), i }))
     .filter(({ dark, i }) => dark > LEAST && light[i]! <= Math.min(light[i - 1] ?? Infinity, light[i + 1] ?? Infinity))
