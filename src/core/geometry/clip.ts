@@ -52,9 +52,9 @@ export const symmetricDifference = <S extends Space>(a: Region<S>, b: Region<S>)
  * point found on the way is rounded to the grid.
  */
 export function intersectAll<S extends Space>(regions: readonly Region<S>[]): Region<S> {
+  if (regions.length === 1) return snappedRegion(regions[0]!)
   let level = regions.map((region) => toGridPolygons(region).flat())
   if (level.length === 0) return []
-  if (level.length === 1) return treeRegion(level[0]!, [], ClipType.Union)
   while (level.length > 2) {
     const next: GridRing[][] = []
     for (let i = 0; i < level.length; i += 2) next.push(level[i + 1] ? bothPaths(level[i]!, level[i + 1]!) : level[i]!)

@@ -7,21 +7,24 @@
  * Tolerance: exact for the region and the piece snapped to the grid, with meeting points rounded to the grid.
  * Failure: none. A fit without play (along a line, or in one place) has no area: `innerFitExact` finds those too.
  *
- * The way: for each polygon, the lines along which the piece touches its rings (see `inner-fit-path.ts`), run so that
+ * The way: for each polygon, the lines along which the piece touches its rings (see `inner-fit-path.ts`, and for convex
+ * pieces `touching-border.ts`), run so that
  * they wind round v once more than the piece at v has parts outside the polygon or in its holes. What they wind round
  * positively is the answer. It holds for a piece that is in one part without holes, as every ring is, and which is not
  * larger than the polygon both ways.
  */
-import { boxAround, boxHeight, boxWidth, boxesOverlap, regionBox, type Box } from './box'
+import { boxAround, boxHeight, boxWidth } from './box'
 import { gridTwiceArea, toGrid, toGridPolygons, toGridRing, type GridPoint, type GridRing } from './clip-grid'
 import { orientedRegion, regionLess, unite, withoutSlivers, woundRegion } from './clip'
 import { convexHull, isConvex } from './convex'
 import { touchingPath, touchingPaths } from './inner-fit-path'
 import { add, distance, point, type Space } from './point'
 import { farthestInside, nearestInside } from './pole'
+import { areApart } from './polygons-apart'
 import { regionArea, ringEdges, type Polygon, type Region, type Ring } from './polygon'
 import { edgeLength } from './segment'
 import { EXACT_FIT, GRID } from './tolerance'
+import { touchingBorder } from './touching-border'
 
 /** Every displacement that lays the piece within the region, where they fill an area. */
 export function innerFit<S extends Space>(region: Region<S>, piece: Ring<S>): Region<S> {
@@ -79,21 +82,15 @@ function polygonFit<S extends Space>(rings: GridRing[], { ring: piece, convex, w
   if (width >= boxWidth(box) || height >= boxHeight(box)) return []
   // the lines are those of everything outside the polygon; backwards they wind round where none of it is touched
   const outside = rings.map((ring) => [...ring].reverse())
-  const paths = outside.flatMap((ring) => (convex ? [touchingPath(ring, piece)] : touchingPaths(ring, piece)))
+  const paths = outside.flatMap((ring) => (convex ? [touchingBorder(ring, piece)] : touchingPaths(ring, piece)))
   return woundRegion(paths.map((path) => path.reverse()))
 }
 
 /** The polygons of a region on the grid. Those that touch are made one: a piece may lie across the line where they do. */
 function gridParts<S extends Space>(region: Region<S>): GridRing[][] {
-  const boxes = region.map((polygon) => grownByGrid(regionBox([polygon])))
-  const touch = boxes.some((box, i) => boxes.slice(i + 1).some((other) => boxesOverlap(box, other)))
-  return toGridPolygons(touch ? unite(region) : region)
+  const parts = toGridPolygons(region)
+  return areApart(parts) ? parts : toGridPolygons(unite(region))
 }
-
-const grownByGrid = <S extends Space>({ min, max }: Box<S>): Box<S> => ({
-  min: point(min.x - GRID, min.y - GRID),
-  max: point(max.x + GRID, max.y + GRID),
-})
 
 /**
  * By this the room is widened all round to find exact fits. Widening the room, and not narrowing the piece, keeps a
