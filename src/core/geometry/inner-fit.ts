@@ -8,10 +8,9 @@
  * Failure: none. A fit without play (along a line, or in one place) has no area: `innerFitExact` finds those too.
  *
  * The way: for each polygon, the lines along which the piece touches its rings (see `inner-fit-path.ts`, and for convex
- * pieces `touching-border.ts`), run so that
- * they wind round v once more than the piece at v has parts outside the polygon or in its holes. What they wind round
- * positively is the answer. It holds for a piece that is in one part without holes, as every ring is, and which is not
- * larger than the polygon both ways.
+ * pieces `touching-border.ts`), run so that they wind round v once more than the piece at v has parts outside the
+ * polygon or in its holes. What they wind round positively is the answer. It holds for a piece that is in one part
+ * without holes, as every ring is, and which is not larger than the polygon both ways.
  */
 import { boxAround, boxHeight, boxWidth } from './box'
 import { gridTwiceArea, toGrid, toGridPolygons, toGridRing, type GridPoint, type GridRing } from './clip-grid'
