@@ -1,3 +1,4 @@
+import { fitsItsLeaves } from '../core/fit/lay-face'
 import { partState, thingsToMend } from '../stations/parts/part-words'
 import type { Workshop } from '../store/workshop.svelte'
 
@@ -45,7 +46,7 @@ function partsWords({ job, derived, isWhole }: Workshop): string {
 
 function cuttingWords({ job, derived, isWhole }: Workshop): string {
   if (!isWhole) return `${count(job.parts.length, 'part')} to cut`
-  const ready = derived.parts.filter((face) => face.play.region.length > 0 && thingsToMend(face) === 0).length
+  const ready = derived.parts.filter((face) => fitsItsLeaves(face) && thingsToMend(face) === 0).length
   return derived.parts.length ? `${ready} of ${derived.parts.length} ready to cut` : 'nothing to cut yet'
 }
 

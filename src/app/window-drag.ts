@@ -1,10 +1,11 @@
 import type { WindowDrag } from '../board/board-types'
 import { setPosition } from '../core/commands/face-commands'
-import { WINDOW } from '../core/faces/window-group'
+import { groupOf } from '../core/fit/lay-face'
 import { add, distance, type Point } from '../core/geometry/point'
 import { nearestInside } from '../core/geometry/pole'
 import type { Region } from '../core/geometry/polygon'
-import type { PartId } from '../core/ids'
+import type { CellId, PartId, WindowGroup } from '../core/ids'
+import { shownGroup, windowName } from '../store/shown-window'
 import type { Workshop } from '../store/workshop.svelte'
 
 /** How far past the border a drag is pulled before it goes on beyond it, mm of leaf. */
@@ -16,17 +17,35 @@ export function heldInPlay(region: Region<'leaf'>, at: Point<'leaf'>): Point<'le
   return inside && distance(inside, at) < PULL ? inside : at
 }
 
+/** Where a drag began: field and border have a window each, and a piece moves that of its own. */
+interface Began {
+  readonly part: PartId
+  readonly label: string
+  readonly group: WindowGroup
+  readonly at: Point<'leaf'>
+  readonly play: Region<'leaf'>
+}
+
+function beginDrag({ face, session }: Workshop, cell: CellId): Began | null {
+  const held = face?.pieces.find((piece) => piece.cell.id === cell)
+  if (!face || !held) return null
+  const { group, position, play } = groupOf(face, held.cell.group)
+  // the leaf below the face shows the window that is moved
+  if (group !== shownGroup(face, session.selected)) session.selected = { on: 'cell', cell }
+  return {
+    part: face.part.id,
+    label: `${face.part.name}: move ${windowName(group)}`,
+    group,
+    at: position,
+    play: play.region,
+  }
+}
+
 /** Turns the drags of a board into previews and one decision at the end. */
 export function windowDragger(workshop: Workshop): (drag: WindowDrag) => void {
-  let began: {
-    readonly part: PartId
-    readonly name: string
-    readonly at: Point<'leaf'>
-    readonly play: Region<'leaf'>
-  } | null = null
-  return ({ by, phase }) => {
-    const face = workshop.face
-    if (!began && face) began = { part: face.part.id, name: face.part.name, at: face.position, play: face.play.region }
+  let began: Began | null = null
+  return ({ cell, by, phase }) => {
+    began ??= beginDrag(workshop, cell)
     if (!began) return
     if (phase === 'cancel') {
       workshop.cancel()
@@ -34,10 +53,10 @@ export function windowDragger(workshop: Workshop): (drag: WindowDrag) => void {
       return
     }
     const to = heldInPlay(began.play, add(began.at, by))
-    const next = setPosition(workshop.jobs.decided, began.part, WINDOW, to)
+    const next = setPosition(workshop.jobs.decided, began.part, began.group, to)
     if (phase === 'move') workshop.preview(next)
     else {
-      workshop.act(`${began.name}: move the window`, next)
+      workshop.act(began.label, next)
       began = null
     }
   }

@@ -65,10 +65,12 @@ export type BoardTarget =
   | { readonly kind: 'defect'; readonly defect: DefectId }
 
 /**
- * A drag of the window. `by` is how far the window has come on its leaf since the drag began (not since the last
+ * A drag of the window that a piece shares. `by` is how far the window has come on its leaf since the drag began (not since the last
  * call); at `cancel` it is 0, 0 and everything is to be as before. At most one `move` comes in a frame.
  */
 export interface WindowDrag {
+  /** The piece that was taken hold of. */
+  readonly cell: CellId
   readonly by: Point<'leaf'>
   readonly phase: 'move' | 'end' | 'cancel'
 }
@@ -224,6 +226,7 @@ export interface LeafScene {
 }
 
 export interface LeafWindow {
+  readonly cell: CellId
   /** The piece has been cut, and is fixed. */
   readonly cut: boolean
   /** Where it is really cut: of a made-up leaf the parts that are cut from this leaf. */

@@ -1,9 +1,9 @@
-import { compose, invert, transformPoint, type Transform } from '../../core/geometry/transform'
+import { compose, invert, transformPoint } from '../../core/geometry/transform'
 import type { Point } from '../../core/geometry/point'
 import { addPainter, mountStage } from '../board-stage'
 import type { Board, FaceHandlers, FaceScene } from '../board-types'
 import { createCamera, wheelFactor } from '../camera'
-import { dragWindow } from '../gestures/drag-window'
+import { dragWindow, type Held } from '../gestures/drag-window'
 import { pan } from '../gestures/pan'
 import { followPointers } from '../gestures/pointers'
 import { swapLeaves, type TagOnTheWay } from '../gestures/swap-leaves'
@@ -79,10 +79,10 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
     drag.update()
   }
 
-  const woodAt = (at: Point<'screen'>): Transform<'screen', 'leaf'> | null => {
+  const woodAt = (at: Point<'screen'>): Held | null => {
     const cell = scene ? cellAt(scene, camera.view(), at) : null
     if (!cell || cell.leaf === null) return null
-    return invert(compose(viewTransform<'panel'>(camera.view()), cell.leafToPanel))
+    return { cell: cell.id, toLeaf: invert(compose(viewTransform<'panel'>(camera.view()), cell.leafToPanel)) }
   }
 
   const unfollow = followPointers(container, {

@@ -30,7 +30,7 @@ describe('dragging the window', () => {
       const told: WindowDrag[] = []
       dragWindow(
         'wood',
-        () => invert(toScreen),
+        () => ({ cell: 'L1', toLeaf: invert(toScreen) }),
         (drag) => told.push(drag),
       )(from, press)!.complete(to)
       const { by, phase } = told[0]!
@@ -48,7 +48,7 @@ describe('dragging the window', () => {
     const told: WindowDrag[] = []
     dragWindow(
       'window',
-      () => invert(toScreen),
+      () => ({ cell: 'L1', toLeaf: invert(toScreen) }),
       (drag) => told.push(drag),
     )(from, press)!.move(to)
     // 12 px to the right are 24 mm away from the numbered end; 5 px up are 10 mm to the leaf's right
@@ -60,12 +60,12 @@ describe('dragging the window', () => {
     const told: WindowDrag[] = []
     const session = dragWindow(
       'wood',
-      () => viewBack,
+      () => ({ cell: 'L1', toLeaf: viewBack }),
       (drag) => told.push(drag),
     )(from, press)!
     session.move(to)
     session.cancel()
-    expect(told.at(-1)).toEqual({ by: { x: 0, y: 0 }, phase: 'cancel' })
+    expect(told.at(-1)).toEqual({ cell: 'L1', by: { x: 0, y: 0 }, phase: 'cancel' })
     expect(
       dragWindow(
         'wood',
@@ -76,7 +76,7 @@ describe('dragging the window', () => {
     expect(
       dragWindow(
         'wood',
-        () => viewBack,
+        () => ({ cell: 'L1', toLeaf: viewBack }),
         () => undefined,
       )(from, { touch: false, button: 1 }),
     ).toBeNull()

@@ -73,7 +73,8 @@ export function mountLeafBoard(container: HTMLDivElement, handlers: LeafHandlers
       pan((_, middle) => middle, camera.panBy),
       dragWindow(
         'window',
-        (at) => (handlers.onWindowDrag && onWindow(at) ? toLeaf() : null),
+        (at) =>
+          handlers.onWindowDrag && scene?.window && onWindow(at) ? { cell: scene.window.cell, toLeaf: toLeaf() } : null,
         (drag) => handlers.onWindowDrag?.(drag),
       ),
       pan(() => true, camera.panBy),

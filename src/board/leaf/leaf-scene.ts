@@ -1,5 +1,5 @@
 import type { DerivedPart } from '../../core/derive'
-import type { Piece } from '../../core/fit/lay-face'
+import { groupOf, type Piece } from '../../core/fit/lay-face'
 import { cutLines } from '../../core/fit/cut-lines'
 import { backOnLeaf, pieceParts, placeOnLeaf } from '../../core/fit/piece-parts'
 import { originOnLeaf } from '../../core/fit/placement'
@@ -7,6 +7,7 @@ import { add } from '../../core/geometry/point'
 import { transformRegion, type Region } from '../../core/geometry/polygon'
 import { translation } from '../../core/geometry/transform'
 import type { CellId } from '../../core/ids'
+import { isBorderPiece } from '../../core/faces/window-group'
 import { findLeaf, leafOutline } from '../../core/leaves/bundle'
 import { usableArea } from '../../core/leaves/usable'
 import type { Shop } from '../../core/shop'
@@ -51,12 +52,14 @@ export function leafScene(part: DerivedPart, number: number, options: LeafSceneO
 }
 
 function leafWindow(part: DerivedPart, piece: Piece): LeafWindow {
-  const { drift, nudge } = piece.place
-  const shift = add(drift, nudge)
-  const room = roomToMove(part.play.region, part.position)
+  const { drift, nudge, farther } = piece.place
+  const shift = add(add(drift, nudge), farther)
+  const { play, position } = groupOf(part, piece.cell.group)
+  const room = roomToMove(play.region, position)
   const inside = Object.values(room).some((way: number) => way > 0)
-  const band = transformRegion(translation<'leaf'>(shift.x, shift.y), knownReach(part.play.region, piece))
+  const band = transformRegion(translation<'leaf'>(shift.x, shift.y), knownReach(play.region, piece))
   return {
+    cell: piece.cell.id,
     cut: piece.cut,
     rough: cutFromLeaf(piece, [[piece.roughOnLeaf]]),
     finished: cutFromLeaf(piece, [[piece.windowOnLeaf]]),
@@ -115,7 +118,8 @@ export function takenFrom(
 function leafLabel({ part }: DerivedPart, number: number, window: LeafWindow | null, unit: LengthUnit): string {
   if (!window) return `Leaf ${number}, no piece of ${part.name} lies on it.`
   const place = showLength(window.origin.y, unit, 'place')
-  return `Leaf ${number} with the window of ${part.name}, ${place} from the numbered end.${window.cut ? ' It is cut and fixed.' : ''} ${roomWords(window.room, unit)}`
+  const whose = `${part.name}${isBorderPiece(window.cell) ? ', its border' : ''}`
+  return `Leaf ${number} with the window of ${whose}, ${place} from the numbered end.${window.cut ? ' It is cut and fixed.' : ''} ${roomWords(window.room, unit)}`
 }
 
 const roomWords = (room: Room, unit: LengthUnit): string => {

@@ -1,8 +1,7 @@
 import type { Remedy } from '../finding'
 import { add } from '../geometry/point'
 import type { DerivedPart } from '../derive'
-import { groupsOf, type LaidFace } from '../fit/lay-face'
-import type { WindowGroup } from '../ids'
+import { groupOf, type LaidFace } from '../fit/lay-face'
 import { WINDOW } from '../faces/window-group'
 import type { Job } from '../job/job'
 import type { Next } from './change-within'
@@ -22,9 +21,6 @@ export function applyRemedy(job: Job, face: RemediedFace, remedy: Remedy): Next 
 
 type RemediedFace = LaidFace & Pick<DerivedPart, 'follows'>
 
-const positionOf = (face: LaidFace, wanted: WindowGroup) =>
-  groupsOf(face).find(({ group }) => group === wanted)?.position ?? face.position
-
 function remedied(job: Job, face: RemediedFace, remedy: Remedy): Next {
   // at a gap the face's part has another overhang than the one decided for it
   const part = job.parts.find(({ id }) => id === face.part.id) ?? face.part
@@ -36,7 +32,7 @@ function remedied(job: Job, face: RemediedFace, remedy: Remedy): Next {
     case 'overhang':
       return changePart(job, part.id, { overhang: { ...part.overhang, [remedy.side]: remedy.to } })
     case 'move window':
-      return placeWindow(job, face, remedy.group, add(positionOf(face, remedy.group), remedy.by))
+      return placeWindow(job, face, remedy.group, add(groupOf(face, remedy.group).position, remedy.by))
     case 'first position':
       return setPosition(job, part.id, remedy.group, null)
     case 'start at leaf':

@@ -20,6 +20,7 @@ import { layAt, type BandJoint, type Turn } from '../patterns/pattern'
 import { bandRound, type BandCorner, type BandSide, type EdgePlace } from './band-sides'
 import type { EdgeTag, TaggedRing } from './cells'
 import { borderInside, type BorderedPart } from './field'
+import { BORDER_PIECE } from './window-group'
 
 export interface BandPiece {
   readonly id: CellId
@@ -80,9 +81,9 @@ function stretchesOf(part: BorderedPart, inside: Outline<'panel'>, sheet: Outlin
 
 /** Names go round from the upper left corner, so that a longer edge adds pieces at its end. */
 function pieceId({ outline: { shape } }: BorderedPart, { source }: BandSide, nth: number, isClosed: boolean): CellId {
-  if (isClosed) return `X${nth}`
+  if (isClosed) return `${BORDER_PIECE}${nth}`
   const hasFour = shape === 'rectangle' || shape === 'arch top'
-  return hasFour ? `X${'TRBL'[source]}${nth}` : `X${source + 1}-${nth}`
+  return BORDER_PIECE + (hasFour ? `${'TRBL'[source]}${nth}` : `${source + 1}-${nth}`)
 }
 
 /** Kept between a corner of the field and the seam nearest to it. */

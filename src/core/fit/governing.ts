@@ -3,7 +3,7 @@ import { add } from '../geometry/point'
 import type { Region } from '../geometry/polygon'
 import type { CellId } from '../ids'
 import { withoutMemory, type Answers } from './answers'
-import type { LaidFace, Piece } from './lay-face'
+import { fieldPieces, type LaidFace, type Piece } from './lay-face'
 import { findPlay, groupsOfEqualPieces, type Fitting } from './play'
 
 /** How far a play reaches along the leaf and across it. */
@@ -21,11 +21,11 @@ export interface Governing {
 }
 
 /**
- * Each leaf of a face with the play that the others would have without it, those first whose absence gives most room.
+ * Each leaf of a field with the play that the others would have without it, those first whose absence gives most room.
  * Leaves that take nothing away are left out.
  */
 export function governingLeaves(face: LaidFace, answers: Answers = withoutMemory): readonly Governing[] {
-  const pieces = face.pieces.filter(({ leaf }) => leaf !== null)
+  const pieces = fieldPieces(face).filter(({ leaf }) => leaf !== null)
   if (pieces.length < 2) return []
   const now = playExtent(face.play.region)
   return pieces

@@ -9,6 +9,7 @@ import { borderInside, fieldOf, isBordered, planInField, fieldCentre } from '../
 import { BORDER, WINDOW } from '../faces/window-group'
 import type { WindowGroup } from '../ids'
 import type { Part } from '../job/job'
+import { present } from '../invariant'
 import { numberFacesNext, runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
@@ -95,6 +96,15 @@ export function groupsOf(face: LaidFace): readonly LaidGroup[] {
   const field: LaidGroup = { group: WINDOW, pieces: inGroup(WINDOW), play, position, shortfall }
   return border ? [field, { group: BORDER, pieces: inGroup(BORDER), ...border }] : [field]
 }
+
+/** One of them; a group that the face does not have is the field's. */
+export const groupOf = (face: LaidFace, wanted: WindowGroup): LaidGroup => {
+  const [field, ...others] = groupsOf(face)
+  return others.find(({ group }) => group === wanted) ?? present(field, 'a face without a field')
+}
+
+/** Whether all pieces of the field, and those of a border, have a place at which they lie in sound wood. */
+export const fitsItsLeaves = (face: LaidFace): boolean => groupsOf(face).every(({ play }) => play.region.length > 0)
 
 /** The pieces of the pattern itself, without those of a border. */
 export const fieldPieces = ({ pieces }: LaidFace): readonly Piece[] =>

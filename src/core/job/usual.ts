@@ -1,9 +1,10 @@
 import { point } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
-import { boxRing } from '../geometry/box'
+import { boxAround, boxRing, boxWidth } from '../geometry/box'
 import type { FlitchId, PartId } from '../ids'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
+import { USUAL_BORDER, type Border } from '../patterns/border'
 import { USUAL_BOX } from '../patterns/box'
 import { USUAL_DIAMOND } from '../patterns/diamond'
 import { USUAL_END_MATCH } from '../patterns/end-match'
@@ -18,6 +19,7 @@ import { pressingFrom } from '../press/follow-flitch'
 import { USUAL_ROOM } from '../press/usual-pressing'
 import { USUAL_SHOP } from '../shop'
 import type { Job, Jointing, Pair, Part } from './job'
+import { LIMITS } from './limits'
 
 /** A job in which nothing has been decided yet. */
 export const emptyJob = (name: string): Job => ({
@@ -95,6 +97,23 @@ export function usualPart(id: PartId, name: string, width: number, length: numbe
     asCut: {},
     border: null,
     pressing: pressingFrom(flitch, 'strips'),
+  }
+}
+
+/**
+ * The border that a part is given first: not so wide that it takes the field, in pieces that its leaves are wide enough
+ * for, with what corners and edges lose.
+ */
+export function usualBorder(part: Part, flitch: Flitch): Border {
+  const { width, pieceLength } = USUAL_BORDER
+  const share = Math.min(part.width, part.length) / 6
+  const leaf = boxWidth(boxAround(flitch.outline)) - 2 * flitch.sideMargin
+  const lost = Math.max(...Object.values(part.overhang)) + part.allowance + part.laterAllowance
+  const { least } = LIMITS.borderPiece
+  return {
+    ...USUAL_BORDER,
+    width: Math.max(LIMITS.borderWidth.least, Math.min(width, Math.floor(share / 5) * 5)),
+    pieceLength: Math.max(least, Math.min(pieceLength, Math.floor((leaf - lost) / 10) * 10)),
   }
 }
 

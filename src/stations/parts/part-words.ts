@@ -1,4 +1,5 @@
 import type { DerivedPart } from '../../core/derive'
+import { fitsItsLeaves } from '../../core/fit/lay-face'
 import type { Part } from '../../core/job/job'
 import type { ShowClass } from '../../core/shop'
 
@@ -28,7 +29,7 @@ const ON_CENTRE: Readonly<Record<string, string>> = {
 /** What is wrong comes first, else what lies on the centre. */
 export function partState(face: DerivedPart | null): PartState {
   if (!face) return { words: 'its flitch is not in the job', mood: 'wrong' }
-  if (face.play.region.length === 0) return { words: 'does not fit these leaves', mood: 'wrong' }
+  if (!fitsItsLeaves(face)) return { words: 'does not fit these leaves', mood: 'wrong' }
   const wrong = thingsToMend(face)
   if (wrong > 0) return { words: `${wrong} ${wrong === 1 ? 'thing' : 'things'} to mend`, mood: 'wrong' }
   const centred = face.findings.find(({ code }) => code === 'centred')
