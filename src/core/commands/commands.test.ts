@@ -14,6 +14,7 @@ import { readJob } from '../job/read-job'
 import { rectangle, usualFlitch, usualPart, blankLeaf } from '../job/usual'
 import { writeJob } from '../job/write-job'
 import { leafLayer, USUAL_BOARD } from '../press/usual-pressing'
+import { addBorder, changeBorder, changeString } from './border-commands'
 import type { Next } from './change-within'
 import { commandSentence } from './command-trouble'
 import { addDefect, changeDefect, copyDefect, removeDefect } from './defect-commands'
@@ -284,6 +285,11 @@ const commands: Record<string, fc.Arbitrary<Command>> = {
       (job) =>
         changeRecipe(job, id, { firstSeam: n, count: n }),
   ),
+  'addBorder, changeBorder, changeString': fc.tuple(partId, odd).map(([id, width]) => (job) => {
+    const added = addBorder(job, id)
+    const changed = added.ok ? changeBorder(added.value, id, { width, grain: 'along' }) : added
+    return changed.ok ? changeString(changed.value, id, { species: 'holly' }) : changed
+  }),
   turnWindow: fc.tuple(partId, odd).map(
     ([id, degrees]) =>
       (job) =>
@@ -322,6 +328,7 @@ const settling = new Set([
   ...['renameJob', 'setUnit', 'changeShop', 'changeFlitch', 'setLeaves', 'setLeafCount', 'setMissing', 'setDrifts'],
   ...['setLeafState', 'setLeafNote', 'setDrift', 'movePart', 'changePart', 'changeRecipe', 'changeRecipe, one field'],
   ...['changeFlitch, figure', 'turnWindow', 'setPosition', 'chooseLeaf', 'swapLeaves', 'clearChosen', 'setNudge'],
+  'addBorder, changeBorder, changeString',
 ])
 
 describe('every command', () => {

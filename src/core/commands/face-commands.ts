@@ -1,5 +1,6 @@
 import type { Point } from '../geometry/point'
 import type { CellId, PartId, WindowGroup } from '../ids'
+import { BORDER, isBorderPiece, WINDOW } from '../faces/window-group'
 import { figureTrouble } from '../job/check-part'
 import type { Job, Nudge, Part } from '../job/job'
 import type { MakeUp } from '../job/make-up'
@@ -48,7 +49,7 @@ export const changeRecipe = (job: Job, id: PartId, patch: RecipePatch): Next =>
     if (recipe === part.recipe) return ok(part)
     const windowTurn = isRunning(recipe) ? 0 : part.windowTurn
     const pressing = pressingRelaid(part.pressing, part.recipe.pattern, recipe.pattern)
-    return ok({ ...part, recipe, windowTurn, pressing, ...voided(part.recipe, recipe) })
+    return ok({ ...part, recipe, windowTurn, pressing, ...voided(part, recipe) })
   })
 
 /** Turns the window on every leaf, which only burl allows; where it lies on the leaf stays. */
@@ -84,20 +85,29 @@ const anew = (pattern: Recipe['pattern'], before: Recipe, patch: RecipePatch): R
     ...patch,
   })
 
-function voided(before: Recipe, after: Recipe): Partial<Part> {
-  if (before.pattern !== after.pattern) return { positions: {}, chosen: {}, nudges: {}, madeUp: {} }
+/** A border keeps what was decided of its own pieces: the pattern inside it is none of its business. */
+function voided(part: Part, after: Recipe): Partial<Part> {
+  const before = part.recipe
+  const { positions, chosen, nudges } = onlyOfBorder(part)
+  if (before.pattern !== after.pattern) return { positions, chosen, nudges, madeUp: {} }
   if (before.pattern === 'strips' && after.pattern === 'strips') {
     // running cells are counted from the starting edge, the others from the centre
     const isNamedAnew = isRunning(before) !== isRunning(after) || (isRunning(after) && before.startAt !== after.startAt)
-    return isNamedAnew ? { chosen: {}, nudges: {} } : {}
+    return isNamedAnew ? { chosen, nudges } : {}
   }
   if (before.pattern === 'radial' && after.pattern === 'radial' && before.numberedEnds !== after.numberedEnds) {
     // the apex goes to the other end of the leaf
-    return { positions: {}, nudges: {} }
+    return { positions, nudges }
   }
   // the same place of the window holds another stretch of wood once the leaf lies the other way in its cell
-  if (isSetPiece(before) && isSetPiece(after) && isLaidAnew(before, after)) return { positions: {}, nudges: {} }
+  if (isSetPiece(before) && isSetPiece(after) && isLaidAnew(before, after)) return { positions, nudges }
   return {}
+}
+
+function onlyOfBorder({ positions, chosen, nudges }: Part): Pick<Part, 'positions' | 'chosen' | 'nudges'> {
+  const only = <T>(all: Readonly<Record<string, T>>): Readonly<Record<string, T>> =>
+    Object.fromEntries(Object.entries(all).filter(([of]) => of === BORDER || isBorderPiece(of)))
+  return { positions: only(positions), chosen: only(chosen), nudges: only(nudges) }
 }
 
 const isSetPiece = (recipe: Recipe): recipe is DiamondRecipe | BoxRecipe =>
@@ -158,7 +168,11 @@ export const setMakeUp = (job: Job, id: PartId, cell: CellId, makeUp: MakeUp | n
     )
     if (typeof unknown === 'number') return refused(noLeaf(unknown))
     if (!makeUp && !part.madeUp[cell]) return ok(part)
-    return ok({ ...part, madeUp: withEntry(part.madeUp, cell, makeUp), positions: {} })
+    return ok({
+      ...part,
+      madeUp: withEntry(part.madeUp, cell, makeUp),
+      positions: withEntry(part.positions, WINDOW, null),
+    })
   })
 
 /** How far the stripes of the figure stand apart where a made-up leaf is joined; null when that is not known. */

@@ -6,6 +6,7 @@ import type { Job, Part } from '../job/job'
 import { inPlace, partInWords } from '../job/place-words'
 import { firstLeafOf, USUAL_ALLOWANCE } from '../job/usual'
 import type { Flitch } from '../leaves/flitch'
+import type { Border } from '../patterns/border'
 import { pressingFollows } from '../press/follow-flitch'
 import { ok, refused } from '../result'
 import { changeWithinPart, patched, type Next } from './change-within'
@@ -85,8 +86,14 @@ function facedAnew(part: Part, flitch: Flitch): Part {
   const isThere = flitch.leaves.some(({ number }) => number === firstLeaf)
   const recipe = { ...part.recipe, firstLeaf: isThere ? firstLeaf : firstLeafOf(flitch) }
   const windowTurn = flitch.figure === 'burl' ? part.windowTurn : 0
-  return { ...part, recipe, windowTurn, positions: {}, chosen: {}, nudges: {}, madeUp: {} }
+  const border = part.border && borderFrom(part.border, flitch)
+  return { ...part, recipe, border, windowTurn, positions: {}, chosen: {}, nudges: {}, madeUp: {} }
 }
+
+const borderFrom = (border: Border, { leaves }: Flitch): Border =>
+  border.firstLeaf === 'after the field' || leaves.some(({ number }) => number === border.firstLeaf)
+    ? border
+    : { ...border, firstLeaf: 'after the field' }
 
 const noSuchFlitch = (owner: string, flitch: string) =>
   ({ trouble: 'no such flitch', place: inPlace([owner], ['flitch']), flitch }) as const
