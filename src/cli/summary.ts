@@ -12,6 +12,7 @@ import { leafOutline } from '../core/leaves/bundle'
 import { mendingWords, repairHead } from '../core/repairs/repair-wording'
 import type { Repair, Spared } from '../core/repairs/repairs'
 import type { SeamReport } from '../core/seams/seam-report'
+import { stringLength } from '../core/sheets/border-sentence'
 import { jointLength } from '../core/sheets/make-up-words'
 import type { LengthUnit } from '../core/units/unit'
 
@@ -95,6 +96,7 @@ const borderOf = ({ part, border }: DerivedPart) =>
   border && {
     ...part.border,
     leaves: border.leaves,
+    stringLength: stringLength(border),
     position: pair(border.position),
     play: { empty: border.play.region.length === 0, polygons: rings(border.play.region) },
     stringBetween: border.string && {

@@ -59,6 +59,15 @@ export interface PartSummary {
       readonly drift: readonly number[]
     }
   }[]
+  /** null without one; `stringBetween` are the two edges of its string. */
+  readonly border: {
+    readonly width: number
+    readonly string: { readonly width: number } | null
+    readonly leaves: number
+    readonly stringLength: number
+    readonly play: { readonly empty: boolean; readonly polygons: readonly (readonly Ring[])[] }
+    readonly stringBetween: { readonly outside: Ring; readonly inside: Ring } | null
+  } | null
   readonly rough: readonly { readonly cell: string; readonly leaf: number | null; readonly polygon: Ring }[]
   readonly leaves: readonly {
     readonly leaf: number
@@ -71,6 +80,8 @@ export interface PartSummary {
     readonly from: Pair
     readonly to: Pair
     readonly length: number
+    /** Points along it, where it is not straight. */
+    readonly line?: Ring
     readonly finishedLength: number
     readonly meets: 'mirrors' | 'repeats' | 'breaks'
     readonly depthOffset: number | null

@@ -16,6 +16,7 @@ import { pressSheets } from '../../src/core/sheets/draw-press-sheet'
 import { jobTimeline } from '../../src/core/press/of-job/job-timeline'
 import { drawHours } from '../../src/core/sheets/draw-hours'
 import { drawFace } from '../../src/core/sheets/draw-face'
+import { pieceLabel } from '../../src/core/sheets/leaf-words'
 import { partSheets } from '../../src/core/sheets/part-sheets'
 import { facesOf, JOB_NAMES, jobOf } from './all-jobs'
 import { madeUpSights } from './made-up-sights'
@@ -86,8 +87,9 @@ describe.each(JOB_NAMES)('the sheets of %s', (name) => {
   it('[T22] a leaf that is turned over has a black tag, one that is not a white one', () => {
     for (const face of faces) {
       const texts = textsOf(drawFace(face, job.unit).items)
-      for (const { leaf, cell } of face.pieces.filter(({ leaf }) => leaf)) {
-        const tags = texts.filter(({ text, weight }) => text === String(leaf!.number) && weight === 'bold')
+      for (const piece of face.pieces.filter(({ leaf }) => leaf)) {
+        const { cell } = piece
+        const tags = texts.filter(({ text, weight }) => text === pieceLabel(piece, '') && weight === 'bold')
         expect(tags.length).toBeGreaterThan(0)
         for (const tag of tags) expect(tag.colour === '#ffffff').toBe(cell.turn.turnedOver)
       }

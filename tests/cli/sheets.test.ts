@@ -150,12 +150,17 @@ describe.each(JOB_NAMES)('%s', (name) => {
       const { left, right, top, bottom } = sheetOf(part)
       const isPlain = part.outline.shape === 'rectangle'
       const whole = isPlain ? (right - left) * (bottom - top) : area(part.outline.sheet)
-      const sum = part.cells.reduce((total, { polygon }) => total + area(polygon), 0)
+      // between border and field there may lie a string
+      const string = part.border?.stringBetween
+      const sum =
+        part.cells.reduce((total, { polygon }) => total + area(polygon), 0) +
+        (string ? area(string.outside) - area(string.inside) : 0)
       // along curves the chords of a cell and of the sheet differ by the chord error
       expect(Math.abs(sum - whole)).toBeLessThan(isPlain ? 1e-3 : 0.01 * 2 * (right - left + bottom - top))
       for (const spot of spotsOver(part)) {
         if (distanceFrom(part.outline.sheet, spot) < 0.02) continue
-        const isOn = isInside(part.outline.sheet, spot)
+        const isString = !!string && isInside(string.outside, spot) && !isInside(string.inside, spot)
+        const isOn = isInside(part.outline.sheet, spot) && !isString
         expect(part.cells.filter(({ polygon }) => isInside(polygon, spot))).toHaveLength(isOn ? 1 : 0)
       }
     }
@@ -179,7 +184,8 @@ describe.each(JOB_NAMES)('%s', (name) => {
         for (const corner of cell.polygon)
           expect(isInside(onPanel, corner) ? 0 : distanceFrom(onPanel, corner)).toBeLessThan(1e-3)
         const { position, nudge, drift } = cell.window
-        const inPlay = part.play.polygons.some(([outer]) => isInside(outer!, position))
+        const play = cell.window.group === 'border' ? part.border!.play : part.play
+        const inPlay = play.polygons.some(([outer]) => isInside(outer!, position))
         if (!inPlay || cell.leaf === null) return
         const { usable } = part.leaves.find(({ leaf }) => leaf === cell.leaf)!
         expect(nudge.concat(drift).every(Number.isFinite)).toBe(true)
@@ -192,7 +198,7 @@ describe.each(JOB_NAMES)('%s', (name) => {
     for (const part of parts) {
       const { panel, seams, finished } = part
       const inside = Math.hypot(panel.width, panel.length)
-      for (const seam of seams) {
+      for (const seam of seams.filter(({ line }) => !line)) {
         expect(Math.hypot(seam.to[0] - seam.from[0], seam.to[1] - seam.from[1])).toBeCloseTo(seam.length, 9)
         expect(seam.finishedLength).toBeLessThanOrEqual(Math.min(inside, seam.length) + 1e-9)
         const parted = seam.stretches.reduce(
@@ -203,7 +209,8 @@ describe.each(JOB_NAMES)('%s', (name) => {
       }
       // where a lipping is put on afterwards the face does not reach the edge of the finished panel
       const { left, right } = sheetOf(part)
-      const face = Math.min(right, panel.width / 2) - Math.max(left, -panel.width / 2)
+      const band = part.border ? part.border.width + (part.border.string?.width ?? 0) : 0
+      const face = Math.min(right, panel.width / 2) - Math.max(left, -panel.width / 2) - 2 * band
       if (finished.widths && part.outline.shape === 'rectangle')
         expect(finished.widths.reduce((sum, w) => sum + w, 0)).toBeCloseTo(face, 6)
     }

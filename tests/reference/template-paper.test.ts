@@ -139,7 +139,7 @@ describe.each(JOB_NAMES)('the templates of %s on A4', (name) => {
 
   it('[T30] every seam is there on the template of the piece on either side', async () => {
     for (const { part, strokesOf } of await printed(name))
-      for (const { letter, stretches } of part.seams)
+      for (const { letter, stretches } of part.seams.filter(({ line }) => !line))
         for (const { from, to, left, right } of stretches)
           for (const id of [left, right]) {
             const { placement } = part.cells.find((cell) => cell.id === id)!
@@ -149,6 +149,29 @@ describe.each(JOB_NAMES)('the templates of %s on A4', (name) => {
             expect(longestGap(side, strokesOf.get(id)!, true), `${part.name} ${letter} ${id}`).toBeLessThan(WITHIN)
           }
   })
+})
+
+/** The sides of a cell that run along a curved seam. */
+const curvedSeams = ({ polygon, edges }: PartSummary['cells'][number]): readonly (readonly [Pair, Pair])[] =>
+  edges.flatMap(({ kind, curve, from }, i) =>
+    kind === 'seam' && curve
+      ? polygon.slice(from, edges[i + 1]?.from).map((p, k) => [p, polygon[(from + k + 1) % polygon.length]!] as const)
+      : [],
+  )
+
+it('[T30] a seam along a curve is on paper as the curve on the templates of both sides', async () => {
+  const [, round] = await printed('bordered-table-tops')
+  const { part, strokesOf } = round!
+  const lengths = part.cells.map((cell) => {
+    const toDrawing = leafToDrawing(part.rough.find((rough) => rough.cell === cell.id)!.polygon)
+    const sides = curvedSeams(cell).map((side) =>
+      side.map((p) => toDrawing(onLeaf(cell.placement, p))),
+    ) as unknown as Segment[]
+    for (const side of sides) expect(longestGap(side, strokesOf.get(cell.id)!, true), cell.id).toBeLessThan(WITHIN)
+    return sides.reduce((sum, side) => sum + distance(...side), 0)
+  })
+  // once from the field and once from the border: two circles of 470 mm across
+  expect(lengths.reduce((sum, length) => sum + length, 0)).toBeCloseTo(2 * Math.PI * 470, 0)
 })
 
 describe('the hand of a template', () => {

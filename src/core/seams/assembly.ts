@@ -15,7 +15,7 @@ import { polygonArea, type Edge } from '../geometry/polygon'
 import type { CellId } from '../ids'
 import { present } from '../invariant'
 import { BORDER } from '../faces/window-group'
-import type { Joint } from '../patterns/pattern'
+import { isBandJoint, type Joint } from '../patterns/pattern'
 import type { Seam } from './find-seams'
 
 /** One piece, or two groups joined. */
@@ -42,6 +42,8 @@ export interface JoinedSeam {
 }
 
 const OVER = 0.02
+/** The seams of a border are short: what their ends are off by grows over the rest of it. */
+const OVER_BAND = 0.2
 
 /** A stretch of a seam between two cells. */
 interface Link {
@@ -97,15 +99,15 @@ function lastBand(cells: readonly Cell[], links: readonly Link[]): Split | null 
 
 /** The pieces of a border in their order, those that follow each other without a corner between them in one band. */
 function bandsOf(pieces: readonly Cell[], links: readonly Link[]): readonly (readonly Cell[])[] {
-  const bands: Cell[][] = []
+  let bands: readonly (readonly Cell[])[] = []
   for (const piece of pieces) {
     const goesOn = (cell: Cell) =>
       links.some(
         ({ joint, cells: [p, q] }) => joint === 'segment' && isAcross([p, q], new Set([cell.id]), new Set([piece.id])),
       )
-    const before = bands.find((band) => band.some(goesOn))
-    if (before) before.push(piece)
-    else bands.push([piece])
+    // round a closed curve the last piece may join what was two bands
+    const joined = bands.filter((band) => band.some(goesOn))
+    bands = [...bands.filter((band) => !joined.includes(band)), [...joined.flat(), piece]]
   }
   return bands
 }
@@ -153,7 +155,7 @@ const LAST_FIRST: readonly Joint[] = ['border', 'corner', 'diameter', 'cross', '
 function straightSplit(cells: readonly Cell[], links: readonly Link[]): Split | null {
   let best: { readonly split: Split; readonly cost: readonly number[] } | null = null
   for (const { edge, joint } of differentLines(links)) {
-    const split = splitAt(cells, edge)
+    const split = splitAt(cells, edge, isBandJoint(joint) ? OVER_BAND : OVER)
     if (!split) continue
     const [a, b] = [split.one.length, split.other.length]
     // an odd group on both sides would leave two pieces without a partner
@@ -187,14 +189,14 @@ function differentLines(links: readonly Link[]): readonly Link[] {
   return [...known.values()]
 }
 
-function splitAt(cells: readonly Cell[], line: Edge<'panel'>): Split | null {
+function splitAt(cells: readonly Cell[], line: Edge<'panel'>, over: number): Split | null {
   const one: Cell[] = []
   const other: Cell[] = []
   for (const cell of cells) {
     const depths = cell.face.ring.map((p) => depthBehind(line, p))
     const [least, most] = [Math.min(...depths), Math.max(...depths)]
-    if (least < -OVER && most > OVER) return null
-    if (most > OVER) one.push(cell)
+    if (least < -over && most > over) return null
+    if (most > over) one.push(cell)
     else other.push(cell)
   }
   return one.length > 0 && other.length > 0 ? { one, other, straight: true } : null

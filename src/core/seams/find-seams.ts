@@ -17,7 +17,10 @@ import { sharedArcs } from './arc-stretches'
  * them border and field share none.
  */
 export interface Seam {
-  /** A, B … from left to right, then down; round a centre clockwise from the first. Those of a border come last. */
+  /**
+   * A, B … from left to right, then down; round a centre clockwise from the first. Those of a border come last: where it
+   * meets the field, then the others as they come round it clockwise.
+   */
   readonly letter: string
   readonly kind: Joint
   /** From end to end; of a seam that closes on itself from its beginning to the point opposite. */
@@ -56,7 +59,7 @@ export function findSeams(
     ...joinInLine(shared.filter(({ kind }) => kind !== 'border')),
     ...joinAlongEdges(shared.filter(({ kind }) => kind === 'border')),
   ]
-  return [...joined].sort(inReadingOrder).map((stretches, i) => {
+  return [...joined].sort(inReadingOrder(cells.map(({ id }) => id))).map((stretches, i) => {
     const line = wholeLine(stretches)
     const edge = wholeEdge(stretches)
     const { kind } = stretches[0]!
@@ -228,17 +231,34 @@ function wholeEdge(stretches: readonly Loose[]): Edge<'panel'> {
   return { a, b: line[Math.floor(line.length / 2)]! }
 }
 
-/** From left to right, then down; round a centre by the angle of the seam, clockwise from the first one laid out. */
-function inReadingOrder(p: readonly Loose[], q: readonly Loose[]): number {
-  if (isRound(p) && isRound(q)) return wedgeOf(p) - wedgeOf(q)
-  const order = placeOf(p) - placeOf(q)
-  if (order !== 0) return order
-  const [m, n] = [middle(wholeEdge(p)), middle(wholeEdge(q))]
-  return Math.abs(m.x - n.x) > GRID ? m.x - n.x : m.y - n.y
+/**
+ * From left to right, then down; round a centre by the angle of the seam, clockwise from the first one laid out; round a
+ * border as its pieces follow each other.
+ */
+const inReadingOrder =
+  (ids: readonly CellId[]) =>
+  (p: readonly Loose[], q: readonly Loose[]): number => {
+    if (isRound(p) && isRound(q)) return wedgeOf(p) - wedgeOf(q)
+    const order = placeOf(p) - placeOf(q)
+    if (order !== 0) return order
+    if (placeOf(p) === 2) return p[0]!.source - q[0]!.source
+    if (placeOf(p) === 3) return placeRound(ids, p[0]!) - placeRound(ids, q[0]!)
+    const [m, n] = [middle(wholeEdge(p)), middle(wholeEdge(q))]
+    return Math.abs(m.x - n.x) > GRID ? m.x - n.x : m.y - n.y
+  }
+
+/** Behind which of the pieces a seam of a border comes; the one before the first piece is the last. */
+function placeRound(ids: readonly CellId[], { left, right }: Loose): number {
+  const [low, high] = [ids.indexOf(left), ids.indexOf(right)].sort((i, j) => i - j) as [number, number]
+  return high - low > 1 ? high : low
 }
 
 /** Those round a centre first, those of a border last. */
-const placeOf = (seam: readonly Loose[]): number => (isRound(seam) ? 0 : isBandJoint(seam[0]!.kind) ? 2 : 1)
+function placeOf(seam: readonly Loose[]): number {
+  if (isRound(seam)) return 0
+  const { kind } = seam[0]!
+  return kind === 'border' ? 2 : isBandJoint(kind) ? 3 : 1
+}
 
 const isRound = (seam: readonly Loose[]): boolean => seam[0]!.kind === 'radial' || seam[0]!.kind === 'diameter'
 

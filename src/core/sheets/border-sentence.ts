@@ -5,6 +5,11 @@ import type { Part } from '../job/job'
 import type { Border } from '../patterns/border'
 import { showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
+import { recipeSentence } from './recipe-sentence'
+
+/** All that heads a sheet: the recipe, and the border where there is one. */
+export const faceSentence = (face: LaidFace, unit: LengthUnit): string =>
+  [recipeSentence(face.part, face.count, unit), borderSentence(face, unit)].filter(Boolean).join(' ')
 
 /** How the corners of a border are made. */
 export const CORNER_WORDS: Readonly<Record<Border['corners'], string>> = {

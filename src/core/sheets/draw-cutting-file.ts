@@ -51,7 +51,7 @@ function templateItems(face: LaidFace, template: WindowTemplate, tool: CuttingTo
   const foot = (box.min.y + box.max.y) / 2 + reach
   return [
     closedLine('cut', onSheet(path)),
-    ...seamLines(template).map(({ a, b }) => line('seam', onSheet([a, b]))),
+    ...seamLines(template).map((along) => line('seam', onSheet(along))),
     ...trimRings(face, template.pieces).map((ring) => closedLine('trim', onSheet(ring))),
     ...arrow('mark', point(middle, foot), point(middle, foot - reach)),
     text(point(middle, foot + 8), `${face.part.name} ${template.name}`, { anchor: 'middle', size: 5 }),

@@ -10,7 +10,7 @@ import { plain, column, bold } from './card'
 import { joinedWords } from './jointing-words'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
-import { recipeSentence } from './recipe-sentence'
+import { faceSentence, hasCorners } from './border-sentence'
 import { isRound, STRIP_LONG, stripPlaces } from './tape'
 import { treeItems, treeHeight } from './jointing-tree'
 import { tickBox } from './draw-packet-card'
@@ -30,18 +30,13 @@ export function drawJointingOrder(face: JudgedFace, unit: LengthUnit, page: Page
     face.seams,
   )
   const joints = jointsInOrder(tree)
-  const head = pageHead(
-    page,
-    face.part.name,
-    'Order of jointing and taping',
-    recipeSentence(face.part, face.count, unit),
-  )
+  const head = pageHead(page, face.part.name, 'Order of jointing and taping', faceSentence(face, unit))
   const foot = pageFoot(page, FOOT)
   const width = page.width - 2 * PAGE_ROOM
   const lead = column(point(PAGE_ROOM, head.bottom), width, [
     bold('Pairs are shot together, then pairs of pairs.', 5.4),
     plain(
-      `${stageWords(joints)} Strips of tape across a seam are about ${showLength(STRIP_LONG, unit, 'whole').replace('≈ ', '')} long; then tape along all of it.`,
+      `${stageWords(joints)} ${borderWords(face)} Strips of tape across a seam are about ${showLength(STRIP_LONG, unit, 'whole').replace('≈ ', '')} long; then tape along all of it.`,
       4,
     ),
   ])
@@ -61,6 +56,19 @@ export function drawJointingOrder(face: JudgedFace, unit: LengthUnit, page: Page
     y += ROW
   }
   return pages
+}
+
+/** How a border is laid round a field that is whole. */
+function borderWords({ border, part }: JudgedFace): string {
+  if (!border || !part.border) return ''
+  const { string, corners } = part.border
+  const bands = hasCorners(part)
+    ? `Each band is joined to its length and fitted to the next, ${corners === 'mitred' ? 'its mitres cut through both bands at once' : 'the corners cut square'}.`
+    : 'The segments are joined and fitted to the rim one half after the other.'
+  const laid = string
+    ? 'When the field is whole it is trued all round and the string is glued to its edge, mitred at the corners; the border comes after that.'
+    : 'The border comes last, when the field is whole and trued all round.'
+  return `${laid} ${bands}`
 }
 
 function stageWords(joints: readonly JoinedPieces[]): string {
@@ -109,7 +117,9 @@ function jointRow(face: JudgedFace, joint: JoinedPieces, unit: LengthUnit, page:
       { size: 4.2, weight },
     )
   }
-  const letters = joint.seams.map(({ letter }) => letter).join(' ')
+  // with a string between them border and field share no seam
+  const isString = joint.seams.length === 0
+  const letters = isString ? 'string' : joint.seams.map(({ letter }) => letter).join(' ')
   const strips = joint.seams.reduce((sum, { length }) => sum + stripPlaces(length, isRound(joint.joint)).length, 0)
   return [
     put(AT.stage, String(joint.stage), AT.what - AT.stage, true),

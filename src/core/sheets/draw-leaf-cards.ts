@@ -77,9 +77,10 @@ const ticks = ({ x, y }: Point<'sheet'>): readonly Item[] =>
     return [tickBox(at.x, at.y), text(point(at.x + 3.8, at.y + 1.2), words, { size: 3.3 })]
   })
 
-function whyWords({ piece: { place }, why }: LoneLeaf, unit: LengthUnit): string {
+function whyWords({ piece: { place }, why, template }: LoneLeaf, unit: LengthUnit): string {
   if (why === 'chosen') return 'Chosen by hand: cut alone.'
-  if (why === 'only one') return 'The only piece of its shape.'
+  if (why === 'only one')
+    return template.pieces.length === 1 ? 'The only piece of its shape.' : 'No other of its shape lies at this place.'
   const { x, y } = place.nudge
   const by = [
     x === 0 ? '' : `${showLength(Math.abs(x), unit, 'seam')} to the ${x < 0 ? 'left' : 'right'}`,

@@ -10,14 +10,14 @@ import { placeGrain } from './figures'
 import type { JudgedFace } from './judged-face'
 import { COLUMNS, columnAt, placeRow, ROW } from './leaf-place-row'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
-import { recipeSentence } from './recipe-sentence'
+import { faceSentence } from './border-sentence'
 
 /** Height of a template's title with the heads of its columns. */
 const TITLE = 20.5
 
 /** Where each template lies on each leaf, in figures to be read at arm's length, with boxes to tick. */
 export function drawLeafPlaces(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
-  const sentence = recipeSentence(face.part, face.count, unit)
+  const sentence = faceSentence(face, unit)
   const head = pageHead(page, face.part.name, `Where to cut, ${placeGrain(unit)}`, sentence)
   const foot = pageFoot(page, CUTTING_CAUTIONS)
   const pages: Item[][] = [[]]

@@ -14,7 +14,7 @@ import { faceDimensions } from './face-dimensions'
 import { faceItems } from './face-items'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
-import { recipeSentence } from './recipe-sentence'
+import { faceSentence } from './border-sentence'
 import { seamTable, seamTableHeight } from './seam-table'
 
 const LETTER = 4.6
@@ -27,16 +27,23 @@ const MOST_FINDINGS = 4
 const KEY =
   'White number: numbered side up. Black number with an arrow: turned over. Dashes: sheet as taped. Heavy line: finished panel. Deeper: how far on in the log one of the two faces lies.'
 
+const BORDER_KEY = 'X and on: pieces of the border, numbered clockwise along each edge, by their names on the cards.'
+
 /** The edges keep their names when the picture is turned. */
 const LYING =
   'Shown lying, numbered end to the left: the left edge is the lower one here, the right edge the upper one.'
 
 /** The face on one page, as large as it goes, seen from the show side, with a table of its seams and what to mind. */
 export function drawSeamMap(face: JudgedFace, unit: LengthUnit, page: PageSize): readonly (readonly Item[])[] {
-  const sentence = recipeSentence(face.part, face.count, unit)
+  const sentence = faceSentence(face, unit)
   const head = pageHead(page, face.part.name, 'Seam map, show side', sentence)
   const pins = panelPins(face.sizes, face.seams)
-  const keys = [...(face.part.lying ? [LYING] : []), KEY, coreMarkWords(face, pins, unit)]
+  const keys = [
+    ...(face.part.lying ? [LYING] : []),
+    KEY,
+    ...(face.border ? [BORDER_KEY] : []),
+    coreMarkWords(face, pins, unit),
+  ]
   const foot = pageFoot(page, keys)
   const minds = mindLines(face, unit, page)
   const mindTop = foot.bottom - minds.length * MIND_LINE

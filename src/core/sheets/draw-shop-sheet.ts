@@ -1,6 +1,8 @@
 import { line, text } from '../drawing/build'
 import { SMALLEST_TEXT, type Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
+import { BORDER } from '../faces/window-group'
+import { groupsOf, type Piece } from '../fit/lay-face'
 import { boxAround, boxCentre, boxHeight, boxWidth, type Box } from '../geometry/box'
 import { point, type Point } from '../geometry/point'
 import { compose, rotation, translation, type Transform } from '../geometry/transform'
@@ -16,7 +18,7 @@ import type { JudgedFace } from './judged-face'
 import { measureBlanks } from './measure-blanks'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
 import { howLeavesMove } from './how-leaves-move'
-import { recipeSentence } from './recipe-sentence'
+import { faceSentence } from './border-sentence'
 
 /** The share of the width for the order of work; the rest holds the picture, the sizes and the measures. */
 const WORK = 0.61
@@ -31,9 +33,7 @@ export function drawShopSheet(face: JudgedFace, unit: LengthUnit, page: PageSize
     page,
     face.part.name,
     'Shop sheet',
-    [recipeSentence(face.part, face.count, unit), howLeavesMove(face.part.recipe), ...closingWords(face, unit)].join(
-      ' ',
-    ),
+    [faceSentence(face, unit), howLeavesMove(face.part.recipe), ...closingWords(face, unit)].join(' '),
   )
   const foot = pageFoot(page, [FIRST_OF_ALL])
   const width = page.width - 2 * PAGE_ROOM
@@ -120,11 +120,19 @@ function sizeLines({ sizes }: JudgedFace, unit: LengthUnit): readonly string[] {
   return [`Finished ${say(sizes.finished)}`, `Core as pressed ${say(sizes.core)}`, `Taped sheet ${say(sizes.sheet)}`]
 }
 
-/** In the order of the run; a long run as its first and last leaf. */
-function leafWords({ pieces, flitch }: JudgedFace): string {
-  const numbers = [...pieces].sort((p, q) => p.cell.rank - q.cell.rank).map(({ leaf }) => leaf?.number ?? 'none left')
+/** Of the field, then of the border. */
+function leafWords(face: JudgedFace): string {
+  const { flitch } = face
+  const told = groupsOf(face).map(({ group, pieces }) => `${group === BORDER ? 'border ' : ''}${runWords(pieces)}`)
+  return `${told.join('; ')} of ${flitch.name}${flitch.species === '' ? '' : `, ${flitch.species}`}`
+}
+
+/** In the order of the run, each leaf once however many pieces it gives; a long run as its first and last leaves. */
+function runWords(pieces: readonly Piece[]): string {
+  const inRun = [...pieces].sort((p, q) => p.cell.rank - q.cell.rank)
+  const numbers = [...new Set(inRun.map(({ leaf }) => leaf?.number ?? 'none left'))]
   const told = numbers.length > 24 ? [...numbers.slice(0, 12), '…', ...numbers.slice(-3)] : numbers
-  return `${told.join(', ')} of ${flitch.name}${flitch.species === '' ? '' : `, ${flitch.species}`}`
+  return told.join(', ')
 }
 
 function pictureItems(face: JudgedFace, { min, max }: Box<'sheet'>): readonly Item[] {
@@ -145,9 +153,13 @@ function pictureItems(face: JudgedFace, { min, max }: Box<'sheet'>): readonly It
   }
   const turn = rotation<'panel', 'sheet'>(turned ? -Math.PI / 2 : 0)
   const panelToSheet = compose(compose(placed, turn), translation<'panel'>(-middle.x, -middle.y))
-  const least = Math.min(...face.pieces.map(({ cell }) => narrower(boxAround(cell.face.ring)))) * scale
-  // pieces that are too narrow for their numbers are drawn without; the seam map has them
-  return faceItems(least < NUMBERED ? { ...face, pieces: [] } : face, { panelToSheet, size })
+  // pieces that are too narrow for their numbers are drawn without, field and border each by itself; the seam map has them
+  const numbered = groupsOf(face).flatMap(({ group, pieces }) => {
+    const least = Math.min(...pieces.map(({ cell }) => narrower(boxAround(cell.face.ring))))
+    const wide = group === BORDER ? Math.min(least, face.part.border?.width ?? least) : least
+    return wide * scale < NUMBERED ? [] : pieces
+  })
+  return faceItems({ ...face, pieces: numbered }, { panelToSheet, size, unlettered: 'segment' })
 }
 
 /** A piece narrower than this on the page carries no number. */

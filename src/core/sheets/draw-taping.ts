@@ -11,7 +11,7 @@ import { faceItems } from './face-items'
 import { fromGlueSide } from './glue-side'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
-import { recipeSentence } from './recipe-sentence'
+import { faceSentence } from './border-sentence'
 import { tapeItems } from './tape'
 
 export type TapedSide = 'show side' | 'glue side'
@@ -47,7 +47,7 @@ export function drawTaping(
   page: PageSize,
 ): readonly (readonly Item[])[] {
   const { tape, how } = WORDS[side]
-  const head = pageHead(page, face.part.name, 'Taping', recipeSentence(face.part, face.count, unit))
+  const head = pageHead(page, face.part.name, 'Taping', faceSentence(face, unit))
   const foot = pageFoot(page, [KEY])
   const width = page.width - 2 * PAGE_ROOM
   const title = head.bottom + 12
@@ -61,7 +61,7 @@ export function drawTaping(
     [
       ...head.items,
       text(point(page.width / 2, title), side.toUpperCase(), { size: 14, weight: 'bold', anchor: 'middle' }),
-      ...tapeItems(face.seams, onSheet, side === 'show side'),
+      ...tapeItems(face, onSheet, side === 'show side'),
       ...faceItems(face, { panelToSheet, size: LETTER }),
       ...words(wordsTop).items,
       ...foot.items,

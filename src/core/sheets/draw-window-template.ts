@@ -32,7 +32,7 @@ export function drawWindowTemplate(face: LaidFace, template: WindowTemplate, uni
   const trims = trimRings(face, template.pieces).map((trim) => transformRing(windowToSheet, trim))
   const lines: readonly Item[] = [
     closedLine('cut', ring),
-    ...seamLines(template).map(({ a, b }) => line('seam', [onSheet(a), onSheet(b)], { dash: [6, 2] })),
+    ...seamLines(template).map((along) => line('seam', along.map(onSheet), { dash: [6, 2] })),
     ...trims.map((trim) => closedLine('trim', trim, { dash: [8, 2, 1, 2] })),
   ]
   const clear = roomForWords(trims[0] ?? template.window.map(onSheet))
@@ -57,12 +57,18 @@ function roomForWords(ring: Ring<'sheet'>): Ring<'sheet'> {
   return boxRing({ min: point(pole.at.x - half, pole.at.y - half), max: point(pole.at.x + half, pole.at.y + half) })
 }
 
-/** The edges of the piece that become seams, and those trued with them. */
-export const seamLines = ({ window, tags }: WindowTemplate) =>
-  ringEdges(window).filter((_, i) => {
+/** The edges of the piece that become seams, and those trued with them; a curved one as all its points in one line. */
+export function seamLines({ window, tags }: WindowTemplate): readonly (readonly Point<'window'>[])[] {
+  const lines: Point<'window'>[][] = []
+  ringEdges(window).forEach(({ a, b }, i) => {
     const tag = tags[i]!
-    return tag.kind === 'seam' || tag.jointed
+    if (tag.kind === 'outer' && !tag.jointed) return
+    const [before, last] = [tags[i - 1], lines.at(-1)]
+    if (tag.curve && last && before?.curve && before.kind === tag.kind && before.source === tag.source) last.push(b)
+    else lines.push([a, b])
   })
+  return lines
+}
 
 /** The finished panel within the piece, if it is the same for every leaf that is cut by this template. */
 export function trimRings(face: LaidFace, pieces: readonly Piece[]): readonly Ring<'window'>[] {

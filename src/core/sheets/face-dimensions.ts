@@ -11,6 +11,7 @@ import type { JudgedFace } from './judged-face'
 /** How far from the taped sheet the dimensions lie, in ems: the finished size outside the seam letters. */
 const OVERALL = 4
 const CHAIN = 2.2
+const BEYOND_LETTERS = 4.3
 
 type ToSheet = (x: number, y: number) => Point<'sheet'>
 
@@ -43,8 +44,9 @@ export function faceDimensions(
 }
 
 /** The columns from border to border along one line; upright numbers where they are too narrow for level ones. */
-function columnChain({ plan, sizes }: JudgedFace, at: ToSheet, unit: LengthUnit, size: number): readonly Item[] {
-  const columns = (plan.columns ?? []).filter(({ from, to }) => to > from)
+function columnChain(face: JudgedFace, at: ToSheet, unit: LengthUnit, size: number): readonly Item[] {
+  const { sizes } = face
+  const columns = columnsAcross(face)
   if (columns.length < 2) return []
   const [start, end] = [at(columns[0]!.from, sizes.sheet.max.y), at(columns.at(-1)!.to, sizes.sheet.max.y)]
   const length = Math.hypot(end.x - start.x, end.y - start.y)
@@ -57,7 +59,8 @@ function columnChain({ plan, sizes }: JudgedFace, at: ToSheet, unit: LengthUnit,
     return { a, b, width: Math.hypot(b.x - a.x, b.y - a.y), words: bareLength(to - from, unit, 'seam') }
   })
   const isTight = drawn.some(({ width, words }) => textWidth(words, size) + size > width)
-  const depth = size * CHAIN
+  // letters of a border's seams stand between
+  const depth = size * (face.border ? BEYOND_LETTERS : CHAIN)
   return [
     line('text', [beside(start, depth), beside(end, depth)]),
     ...[drawn[0]!.a, ...drawn.map(({ b }) => b)].map((p) =>
@@ -68,6 +71,14 @@ function columnChain({ plan, sizes }: JudgedFace, at: ToSheet, unit: LengthUnit,
       return columnNumber(words, middle, along, away, { isTight, size, width })
     }),
   ]
+}
+
+/** Those of the pattern; a border of a straight panel, its string included, is one more on each side. */
+function columnsAcross({ plan, part, sizes: { finished } }: JudgedFace) {
+  const columns = (plan.columns ?? []).filter(({ from, to }) => to > from)
+  if (!part.border || part.outline.shape !== 'rectangle' || columns.length === 0) return columns
+  const [from, to] = [columns[0]!.from, columns.at(-1)!.to]
+  return [{ from: finished.min.x, to: from }, ...columns, { from: to, to: finished.max.x }]
 }
 
 /** Under the chain: along it, or where it is tight square to it, and not at all in a sliver. */

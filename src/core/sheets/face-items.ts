@@ -1,17 +1,21 @@
 import { arrowHead, arc, circle, closedLine, fill, line, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import { CAP_HEIGHT, textWidth } from '../drawing/text-width'
+import { BORDER } from '../faces/window-group'
 import type { Piece } from '../fit/lay-face'
 import { jointsWithin } from '../fit/piece-parts'
 import { boxAround, boxCentre, boxesOverlap, type Box } from '../geometry/box'
 import { isConvex } from '../geometry/convex'
 import type { Outline } from '../geometry/panel-outline'
-import { distance, point, type Point } from '../geometry/point'
+import { between, distance, point, type Point } from '../geometry/point'
 import { farthestInside, ringCentroid } from '../geometry/pole'
 import { signedArea, type Edge, type Ring } from '../geometry/polygon'
 import { transformPoint, type Transform } from '../geometry/transform'
+import { isBandJoint, type Joint } from '../patterns/pattern'
 import { centreOfRecipe } from '../patterns/recipe-centre'
+import type { SeamReport } from '../seams/seam-report'
 import type { JudgedFace } from './judged-face'
+import { pieceLabel } from './leaf-words'
 import { placeTags } from './tag-places'
 
 /** How a face is put on a sheet: where, how large, and how large its writing is there. */
@@ -21,6 +25,8 @@ export interface FaceView {
   readonly size: number
   /** Where letters may not stand: other words. */
   readonly taken?: readonly Box<'sheet'>[]
+  /** Seams without a letter, where there is no room for them. */
+  readonly unlettered?: Joint
 }
 
 /** The three sizes, the cells, the seams with their letters, the centre lines, and each leaf's number the way it lies. */
@@ -41,10 +47,11 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
       ? []
       : [closedLine('mark', ring(face.sizes.outlines.core), { dash: [0.8, 0.8] })]),
     closedLine('trim', ring(face.sizes.outlines.finished), { pen: 0.4 }),
-    ...face.seams.flatMap(({ edge }) => seamLine(edge, onSheet)),
+    ...face.seams.map(({ line: along }) => line('seam', along.map(onSheet))),
+    ...stringLines(face, ring),
     ...face.pieces.flatMap((piece) => jointLines(piece, onSheet)),
     ...centreLines(box(face.sizes.sheet), onSheet(point(0, 0)), view.size),
-    ...seamLetters(face, [...tags, ...(view.taken ?? [])], centre, onSheet, view.size),
+    ...seamLetters(face, [...tags, ...(view.taken ?? [])], centre, onSheet, view),
     ...placed.flatMap(({ box: tag, led }) => (led ? [line('mark', [led, boxCentre(tag)])] : [])),
     ...face.pieces.flatMap((piece, i) => leafTag(piece, tags[i]!, view.size)),
   ]
@@ -55,9 +62,9 @@ const isSameBox = (a: Box<'panel'>, b: Box<'panel'>): boolean =>
 
 type ToSheet = (p: Point<'panel'>) => Point<'sheet'>
 
-const seamLine = ({ a, b }: Edge<'panel'>, onSheet: ToSheet): readonly Item[] => [
-  line('seam', [onSheet(a), onSheet(b)]),
-]
+/** Both edges of the string between border and field. */
+const stringLines = ({ border }: JudgedFace, ring: (outline: Outline<'panel'>) => Ring<'sheet'>): readonly Item[] =>
+  border?.string ? [border.string.outside, border.string.inside].map((edge) => closedLine('seam', ring(edge))) : []
 
 /** Joints within a made-up leaf are dashed: they are no seam between two leaves. */
 const jointLines = (piece: Piece, onSheet: ToSheet): readonly Item[] =>
@@ -77,15 +84,24 @@ function centreLines({ min, max }: Box<'sheet'>, { x, y }: Point<'sheet'>, size:
 
 /** Letters, each where it covers neither an earlier one nor other words, if there is such a place. */
 function seamLetters(
-  { seams }: JudgedFace,
+  { seams, border }: JudgedFace,
   others: readonly Box<'sheet'>[],
   centre: Point<'panel'>,
   onSheet: ToSheet,
-  size: number,
+  { size, unlettered }: FaceView,
 ): readonly Item[] {
   const taken = [...others]
-  return seams.flatMap(({ letter, edge }) => {
-    const places = letterPlaces(edge, centre, onSheet, size)
+  return seams.flatMap((seam) => {
+    const { letter, kind } = seam
+    if (kind === unlettered) return []
+    // beyond the end of a seam of the field lies the border, not the edge of the wood
+    const places =
+      border && !isBandJoint(kind)
+        ? [
+            ...placesOn([seam.edge.a, seam.edge.b].map(onSheet), ON_FIELD),
+            ...letterPlaces(seam, centre, onSheet, size).filter(({ ledTo }) => ledTo !== null),
+          ]
+        : letterPlaces(seam, centre, onSheet, size)
     const isFree = ({ at }: LetterPlace) => !taken.some((box) => boxesOverlap(box, letterBox(at, size)))
     const { at, ledTo } = places.find(isFree) ?? places[0]!
     taken.push(letterBox(at, size))
@@ -109,14 +125,16 @@ const letterBox = ({ x, y }: Point<'sheet'>, size: number): Box<'sheet'> => ({
 
 /** Beyond the end of the seam, outside the wood where it begins there; else beyond its other end, on it, or farther out. */
 function letterPlaces(
-  { a, b }: Edge<'panel'>,
+  seam: SeamReport,
   centre: Point<'panel'>,
   onSheet: ToSheet,
   size: number,
 ): readonly LetterPlace[] {
+  if (seam.kind === 'border') return placesOn(seam.line.map(onSheet), ROUND_FIELD)
+  const { a, b } = isBandJoint(seam.kind) ? fromInside(seam.edge) : seam.edge
   const [from, to] = [onSheet(a), onSheet(b)]
   const isLevel = Math.abs(to.x - from.x) > Math.abs(to.y - from.y)
-  const isRound = distance(a, centre) < 1e-6
+  const isRound = distance(a, centre) < 1e-6 || isBandJoint(seam.kind)
   // round a centre at the rim, else at the upper or left end
   const [end, other] = isRound ? [to, from] : isLevel ? [from, to] : from.y < to.y ? [from, to] : [to, from]
   const length = Math.hypot(end.x - other.x, end.y - other.y)
@@ -131,6 +149,25 @@ function letterPlaces(
       { at: beyond(other, -size * ems), ledTo: other },
     ]),
   ]
+}
+
+/** A seam across a border from the field outwards. */
+const fromInside = ({ a, b }: Edge<'panel'>): Edge<'panel'> =>
+  Math.hypot(a.x, a.y) < Math.hypot(b.x, b.y) ? { a, b } : { a: b, b: a }
+
+/** Where on a seam letters may stand: round a field away from the ends, where other seams meet it; on one of the field. */
+const ROUND_FIELD = [0.42, 0.3, 0.58, 0.2, 0.7, 0.12, 0.82]
+const ON_FIELD = [0.78, 0.22, 0.66, 0.34, 0.88, 0.12, 0.5]
+
+function placesOn(along: readonly Point<'sheet'>[], shares: readonly number[]): readonly LetterPlace[] {
+  const lengths = along.slice(1).map((p, i) => distance(along[i]!, p))
+  const whole = lengths.reduce((sum, length) => sum + length, 0)
+  const at = (share: number) => {
+    let left = share * whole
+    const step = lengths.findIndex((length) => (left -= length) <= 0)
+    return between(along[step + 1]!, along[step]!, -left / lengths[step]!)
+  }
+  return shares.map((share) => ({ at: at(share), ledTo: null }))
 }
 
 const letterItems = (letter: string, at: Point<'sheet'>, size: number): readonly Item[] => [
@@ -166,7 +203,7 @@ function leafTag(piece: Piece, box: Box<'sheet'>, size: number): readonly Item[]
   ]
 }
 
-const tagNumber = ({ leaf }: Piece): string => (leaf ? String(leaf.number) : '?')
+const tagNumber = (piece: Piece): string => pieceLabel(piece, '?')
 
 function tagBox(piece: Piece, at: Point<'sheet'>, size: number): Box<'sheet'> {
   const width = textWidth(tagNumber(piece), size * 1.2, 'bold') + size * (piece.cell.turn.turnedOver ? 2.1 : 1)
@@ -176,6 +213,8 @@ function tagBox(piece: Piece, at: Point<'sheet'>, size: number): Box<'sheet'> {
 /** In the middle of the cell; in a wedge farther out, where there is room. */
 function tagPlace({ cell }: Piece, { part: { recipe } }: JudgedFace, centre: Point<'panel'>): Point<'panel'> {
   const middle = boxCentre(boxAround(cell.face.ring))
+  // the middle of a border's piece is that of its window
+  if (cell.group === BORDER) return point(cell.lay.e, cell.lay.f)
   if (!isConvex(cell.face.ring)) return farthestInside([[cell.face.ring]])?.at ?? middle
   if (cell.turn.spun !== null) return middle
   // by area where an arc has many points, by corners else

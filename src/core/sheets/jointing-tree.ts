@@ -1,6 +1,6 @@
 import { fill, frame, line, text } from '../drawing/build'
-import type { Item } from '../drawing/drawing'
-import { CAP_HEIGHT } from '../drawing/text-width'
+import { SMALLEST_TEXT, type Item } from '../drawing/drawing'
+import { CAP_HEIGHT, textWidth } from '../drawing/text-width'
 import type { LaidFace } from '../fit/lay-face'
 import { point, type Point } from '../geometry/point'
 import { cellsOf, type Assembly } from '../seams/assembly'
@@ -27,7 +27,9 @@ export function treeItems(
 ): readonly Item[] | null {
   const cells = cellsOf(tree)
   const wide = Math.min(width / cells.length, 26)
-  if (wide < NARROWEST || stageOf(tree) > 8) return null
+  const longest = Math.max(...cells.map((id) => textWidth(leafIn(face, id), 1, 'bold')))
+  const size = Math.min(4.6, (wide - 2.4) / longest)
+  if (wide < NARROWEST || size < SMALLEST_TEXT || stageOf(tree) > 8) return null
   const begin = left + (width - wide * cells.length) / 2
   const items: Item[] = cells.flatMap((id, i) => {
     const x = begin + i * wide
@@ -36,8 +38,8 @@ export function treeItems(
     const corners = [box.min, point<'sheet'>(box.max.x, box.min.y), box.max, point<'sheet'>(box.min.x, box.max.y)]
     return [
       ...(over ? [fill('mark', corners)] : [frame('mark', box, { pen: 0.3 })]),
-      text(point(x + wide / 2, top + BOX / 2 + (4.6 * CAP_HEIGHT) / 2), leafIn(face, id), {
-        size: 4.6,
+      text(point(x + wide / 2, top + BOX / 2 + (size * CAP_HEIGHT) / 2), leafIn(face, id), {
+        size,
         weight: 'bold',
         anchor: 'middle',
         colour: over ? '#ffffff' : null,

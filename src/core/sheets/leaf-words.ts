@@ -1,9 +1,20 @@
+import { BORDER } from '../faces/window-group'
 import type { Piece } from '../fit/lay-face'
 
-/** `leaves 3, 4` or `leaf 3`; pieces without a leaf are told as missing. */
+/**
+ * `leaves 3, 4` or `leaf 3`, each once; where one gives several pieces these are named too: `leaf 5 (XT2, XT3)`. Pieces
+ * without a leaf are told as missing.
+ */
 export function leavesInWords(pieces: readonly Piece[]): string {
-  const numbers = pieces.map(({ leaf }) => (leaf ? String(leaf.number) : 'none left'))
-  return `${numbers.length === 1 ? 'leaf' : 'leaves'} ${numbers.join(', ')}`
+  const numbers = [...new Set(pieces.map(({ leaf }) => (leaf ? String(leaf.number) : 'none left')))]
+  const named = numbers.length < pieces.length ? ` (${pieces.map(({ cell }) => cell.id).join(', ')})` : ''
+  return `${numbers.length === 1 ? 'leaf' : 'leaves'} ${numbers.join(', ')}${named}`
+}
+
+/** What stands on a piece in a drawing: the number of its leaf; a border's, of which a leaf gives many, has its name. */
+export function pieceLabel({ cell, leaf }: Piece, unknown: string): string {
+  if (!leaf) return unknown
+  return cell.group === BORDER ? cell.id : String(leaf.number)
 }
 
 /** How a leaf comes to lie in the face, once it is cut. */

@@ -1,11 +1,11 @@
 import { line, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
-import { edgeLength } from '../geometry/segment'
 import { distance, point } from '../geometry/point'
 import type { SeamReport } from '../seams/seam-report'
 import { bareLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
+import { bandWords, isCurved } from './band-words'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM } from './page-head'
 
@@ -15,28 +15,40 @@ const ROW = 6.4
 const MOST_ROWS = 9
 
 /** Room for the table, its head included. */
-export const seamTableHeight = ({ seams }: JudgedFace): number => (rowsOf(seams) + 1) * ROW + 2
+export const seamTableHeight = (face: JudgedFace): number => (rowsOf(seamRows(face.seams)) + 1) * ROW + 2
 
-const columnsOf = (seams: readonly SeamReport[]): number => (seams.length > MOST_ROWS ? 2 : 1)
-const rowsOf = (seams: readonly SeamReport[]): number => Math.ceil(seams.length / columnsOf(seams))
+const columnsOf = (rows: readonly SeamRow[]): number => (rows.length > MOST_ROWS ? 2 : 1)
+const rowsOf = (rows: readonly SeamRow[]): number => Math.ceil(rows.length / columnsOf(rows))
+
+/** One seam, or all from piece to piece along one band of a border. */
+type SeamRow = readonly [SeamReport, ...SeamReport[]]
+
+function seamRows(seams: readonly SeamReport[]): readonly SeamRow[] {
+  const rows: [SeamReport, ...SeamReport[]][] = []
+  seams.forEach((seam, i) => {
+    if (seam.kind === 'segment' && seams[i - 1]?.kind === 'segment') rows.at(-1)!.push(seam)
+    else rows.push([seam])
+  })
+  return rows
+}
 
 interface Column {
   /** Share of the width of the table. */
   readonly at: number
   readonly head: string
-  readonly words: (seam: SeamReport) => string
+  readonly words: (row: SeamRow) => string
 }
 
 /** The seams in letters' order: where they lie, how long they are, and how the figure meets there. */
 export function seamTable(face: JudgedFace, unit: LengthUnit, page: PageSize, top: number): readonly Item[] {
-  const { seams } = face
-  const [columns, rows] = [columnsOf(seams), rowsOf(seams)]
+  const all = seamRows(face.seams)
+  const [columns, rows] = [columnsOf(all), rowsOf(all)]
   const room = page.width - 2 * PAGE_ROOM
   const width = columns === 1 ? room : room / 2 - 4
   return Array.from({ length: columns }, (_, i) =>
     tableAt(
       face,
-      seams.slice(i * rows, (i + 1) * rows),
+      all.slice(i * rows, (i + 1) * rows),
       unit,
       point(PAGE_ROOM + i * (room / 2 + 4), top),
       width,
@@ -47,7 +59,7 @@ export function seamTable(face: JudgedFace, unit: LengthUnit, page: PageSize, to
 
 function tableAt(
   face: JudgedFace,
-  seams: readonly SeamReport[],
+  rows: readonly SeamRow[],
   unit: LengthUnit,
   { x, y }: { readonly x: number; readonly y: number },
   width: number,
@@ -64,24 +76,38 @@ function tableAt(
   return [
     ...row(({ head }) => head, 4, true),
     line('mark', [point(x, y + 5.8), point(x + width, y + 5.8)], { pen: 0.25 }),
-    ...seams.flatMap((seam, i) => row(({ words }) => words(seam), 4 + (i + 1) * ROW, false)),
+    ...rows.flatMap((seams, i) => row(({ words }) => words(seams), 4 + (i + 1) * ROW, false)),
   ]
 }
 
 const wideColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] => [
-  { at: 0, head: 'Seam', words: ({ letter }) => letter },
-  { at: 0.11, head: `From the edge, ${unit}`, words: (seam) => fromEdge(face, seam, unit) },
-  { at: 0.37, head: 'From the centre', words: (seam) => fromCentre(seam, unit) },
-  { at: 0.58, head: 'Length', words: (seam) => bareLength(edgeLength(seam.edge), unit, 'seam') },
-  { at: 0.74, head: 'Figure there', words: (seam) => figureWords(seam) },
+  { at: 0, head: 'Seam', words: letters },
+  { at: 0.11, head: `From the edge, ${unit}`, words: (row) => where(face, row, unit) },
+  { at: 0.37, head: 'From the centre', words: ([seam]) => fromCentre(seam, unit) },
+  { at: 0.58, head: 'Length', words: (row) => lengths(row, unit) },
+  { at: 0.74, head: 'Figure there', words: ([seam]) => bandWords(face, seam) ?? figureWords(seam) },
 ]
 
 const narrowColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] => [
-  { at: 0, head: 'Seam', words: ({ letter }) => letter },
-  { at: 0.2, head: `Where, ${unit}`, words: (seam) => fromEdge(face, seam, unit) },
-  { at: 0.55, head: 'Length', words: (seam) => bareLength(edgeLength(seam.edge), unit, 'seam') },
-  { at: 0.78, head: 'Figure', words: ({ meets }) => meets },
+  { at: 0, head: 'Seam', words: letters },
+  { at: 0.16, head: `Where, ${unit}`, words: (row) => where(face, row, unit) },
+  { at: 0.53, head: 'Length', words: (row) => lengths(row, unit) },
+  { at: 0.74, head: 'Figure', words: ([seam]) => bandWords(face, seam) ?? seam.meets },
 ]
+
+/** `B`, or `C to F`. */
+const letters = (row: SeamRow): string => (row.length > 1 ? `${row[0].letter} to ${row.at(-1)!.letter}` : row[0].letter)
+
+/** Seams along a band are told by how many there are; each stands square to the edge. */
+const where = (face: JudgedFace, row: SeamRow, unit: LengthUnit): string =>
+  row.length > 1 ? `${row.length} in its band` : fromEdge(face, row[0], unit)
+
+/** One length, or from the shortest to the longest. */
+function lengths(row: SeamRow, unit: LengthUnit): string {
+  const each = row.map(({ length }) => length)
+  const [least, most] = [Math.min(...each), Math.max(...each)].map((length) => bareLength(length, unit, 'seam'))
+  return least === most ? least! : `${least} to ${most}`
+}
 
 const isRound = ({ kind }: SeamReport): boolean => kind === 'radial' || kind === 'diameter'
 const isUpright = ({ edge: { a, b } }: SeamReport): boolean => Math.abs(a.x - b.x) < 0.01
@@ -91,6 +117,7 @@ const isSlanted = (seam: SeamReport): boolean => !isUpright(seam) && !isLevel(se
 /** From the finished panel's left edge, its upper edge, or where neither can be told the angle from +x clockwise. */
 function fromEdge({ part }: JudgedFace, seam: SeamReport, unit: LengthUnit): string {
   const { a, b } = seam.edge
+  if (isCurved(seam)) return 'round the field'
   if (isRound(seam) || isSlanted(seam)) {
     const degrees = ((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI + 360) % 360
     return `at ${Math.round(degrees * 100) / 100}°`
@@ -101,6 +128,7 @@ function fromEdge({ part }: JudgedFace, seam: SeamReport, unit: LengthUnit): str
 }
 
 function fromCentre(seam: SeamReport, unit: LengthUnit): string {
+  if (isCurved(seam) || seam.kind === 'corner') return '–'
   if (isRound(seam)) return 'through it'
   if (isSlanted(seam)) {
     const past = distanceToLine(seam.edge)

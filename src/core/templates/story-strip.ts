@@ -3,9 +3,10 @@
  *
  * Input: a face with its seams. Output: for an axis across which some seam runs square, or which all patterns have (the
  * width), the lines in order, measured from the taped sheet's left or upper edge. A face with any seam that lies aslant
- * has no strip. Tolerance: lines nearer than 0.01 mm are one.
+ * has no strip; of a border only the straight edges of the field stand on it, not its corners and segments. Tolerance: lines nearer than 0.01 mm are one.
  */
 import type { LaidFace } from '../fit/lay-face'
+import { isBandJoint } from '../patterns/pattern'
 import type { SeamReport } from '../seams/seam-report'
 
 export type StripLine = 'sheet' | 'core' | 'trim' | 'centre' | 'seam'
@@ -29,7 +30,9 @@ const ONE = 0.01
 
 /** The strips of a face: across it, and along it where it has seams across the grain. None where a seam lies aslant. */
 export function storyStrips(face: LaidFace & { readonly seams: readonly SeamReport[] }): readonly StoryStrip[] {
-  const square = face.seams.map((seam) => ({ seam, axis: axisOf(seam) }))
+  const square = face.seams
+    .map((seam) => ({ seam, axis: axisOf(seam) }))
+    .filter(({ seam, axis }) => !isBandJoint(seam.kind) || (seam.kind === 'border' && axis !== null))
   if (square.length === 0 || square.some(({ axis }) => axis === null)) return []
   return (['across', 'along'] as const)
     .filter((axis) => square.some((one) => one.axis === axis))
@@ -43,7 +46,8 @@ export function storyStrips(face: LaidFace & { readonly seams: readonly SeamRepo
 }
 
 /** The axis on which a seam is one place; null for one that lies aslant. */
-function axisOf({ edge: { a, b } }: SeamReport): StoryStrip['axis'] | null {
+function axisOf({ edge: { a, b }, line }: SeamReport): StoryStrip['axis'] | null {
+  if (line.length > 2) return null
   if (Math.abs(a.x - b.x) < ONE) return 'across'
   return Math.abs(a.y - b.y) < ONE ? 'along' : null
 }
