@@ -58,7 +58,7 @@ test('viewfinders, and templates for a router, on a paper of one’s own', { tag
 
   await page.getByLabel('Viewfinders', { exact: true }).selectOption('printed too')
   const finders = page.getByRole('region', { name: 'To the leaves' })
-  await expect(finders.getByRole('img')).toHaveCount(2, { timeout: 30_000 })
+  await expect(finders.getByRole('img', { name: /^Page Viewfinder 1/ })).toHaveCount(2, { timeout: 20_000 })
   await expect(finders.getByText('crown, to far end')).toHaveCount(2)
   await page.getByLabel('Viewfinders', { exact: true }).selectOption('not printed')
   await expect(finders).toHaveCount(0)

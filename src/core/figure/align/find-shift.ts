@@ -115,12 +115,49 @@ function refined(one: GreyPicture, other: GreyPicture, { across, along }: PixelS
       const score = fine.at({ across: i, along: j })
       if (score !== null && score > best.score) best = { across: i, along: j, score }
     }
-  const { across: i, along: j, score } = best
-  const beside = (di: number, dj: number) => fine.at({ across: i + di, along: j + dj })
-  const across1 = i + topBetween(beside(-1, 0), score, beside(1, 0))
-  const along1 = j + topBetween(beside(0, -1), score, beside(0, 1))
-  return { across: across1 / one.pxPerMm, along: along1 / one.pxPerMm, score }
+  const top = topAbout(fine, best)
+  return {
+    across: (best.across + top.across) / one.pxPerMm,
+    along: (best.along + top.along) / one.pxPerMm,
+    score: best.score,
+  }
 }
+
+/**
+ * Where the likeness about its highest pixel has its top, pixels: that of the paraboloid through the nine about it, fitted by
+ * least squares. Two parabolas, one each way, would miss it: where most lines slant to one side, so does the ridge.
+ */
+export function topAbout({ at }: LikenessMap, { across, along }: PixelShift): PixelShift {
+  const row = (dj: number): Row => [
+    at({ across: across - 1, along: along + dj }),
+    at({ across, along: along + dj }),
+    at({ across: across + 1, along: along + dj }),
+  ]
+  const rows = [row(-1), row(0), row(1)] as const
+  const [up, level, down] = rows
+  const apart = {
+    across: topBetween(level[0], level[1] ?? 0, level[2]),
+    along: topBetween(up[1], level[1] ?? 0, down[1]),
+  }
+  if (!isWhole(up) || !isWhole(level) || !isWhole(down)) return apart
+  const slopeX = (up[2] - up[0] + level[2] - level[0] + down[2] - down[0]) / 6
+  const slopeY = (down[0] - up[0] + down[1] - up[1] + down[2] - up[2]) / 6
+  const bendX = (bend(up) + bend(level) + bend(down)) / 3
+  const bendY =
+    (bend([up[0], level[0], down[0]]) + bend([up[1], level[1], down[1]]) + bend([up[2], level[2], down[2]])) / 3
+  const twist = (down[2] - down[0] - up[2] + up[0]) / 4
+  const hollow = bendX * bendY - twist * twist
+  if (bendX >= 0 || hollow <= 1e-12) return apart
+  return {
+    across: atMost(1, (twist * slopeY - bendY * slopeX) / hollow),
+    along: atMost(1, (twist * slopeX - bendX * slopeY) / hollow),
+  }
+}
+
+type Row<T = number | null> = readonly [T, T, T]
+const isWhole = (row: Row): row is Row<number> => row.every((score) => score !== null)
+const bend = ([a, b, c]: Row<number>): number => a - 2 * b + c
+const atMost = (most: number, value: number): number => Math.min(most, Math.max(-most, value))
 
 /** Where a parabola through three scores, one step apart, has its top: −½ to ½. */
 export function topBetween(before: number | null, here: number, after: number | null): number {
