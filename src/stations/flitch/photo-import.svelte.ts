@@ -64,6 +64,7 @@ export class PhotoImport {
 
   /** Reads a photograph again, by corners that were tapped, or with other sizes. */
   readAgain(item: PhotoItem, corners: readonly Share[] | null): void {
+    if (item.state.is === 'read') URL.revokeObjectURL(item.state.picture)
     const again: PhotoItem = { ...item, corners, state: { is: 'waiting', share: 0 } }
     this.#put(again)
     void this.#read(again)
@@ -97,7 +98,9 @@ export class PhotoImport {
     const hash = await this.shelf.keep(photo.picture, photo.ending)
     const told = toldOf(photo, hash, accepted)
     const next = takeFromPhoto(this.workshop.job, { flitch: this.flitch(), leaf: item.leaf }, told)
-    if (this.workshop.act(`Leaf ${item.leaf}: its photograph`, next)) this.#put({ ...item, state: { is: 'taken' } })
+    if (!this.workshop.act(`Leaf ${item.leaf}: its photograph`, next)) return
+    URL.revokeObjectURL(item.state.picture)
+    this.#put({ ...item, state: { is: 'taken' } })
   }
 
   async #read(item: PhotoItem): Promise<void> {
@@ -124,6 +127,20 @@ export class PhotoImport {
   #put(changed: PhotoItem): void {
     this.items = this.items.map((item) => (item.id === changed.id ? changed : item))
   }
+}
+
+const works = new WeakMap<Workshop, Map<FlitchId, PhotoImport>>()
+
+/**
+ * The photographs of a flitch on their way, one set as long as the page lives: what has been read, and how the marks lay,
+ * is still there when a leaf or another station has been looked at.
+ */
+export function photoImportOf(workshop: Workshop, shelf: PhotoShelf, flitch: FlitchId): PhotoImport {
+  const ofFlitches = works.get(workshop) ?? new Map<FlitchId, PhotoImport>()
+  works.set(workshop, ofFlitches)
+  const work = ofFlitches.get(flitch) ?? new PhotoImport(workshop, shelf, () => flitch)
+  ofFlitches.set(flitch, work)
+  return work
 }
 
 /** What a leaf gets: everything moved so that its outline begins at 0 both ways. */
