@@ -4,11 +4,13 @@ import { composePhoto, photoSet, TUNING_TABLES } from '../photographs/compose'
 import { emptyPng, pngOf } from '../photographs/png'
 import { test } from './plain-grain'
 
+/** Long enough for a seam that one slide can be told of; maple, whose figure hardly wanders from leaf to leaf. */
 const [plain] = photoSet(TUNING_TABLES, 500, 1).map((options) => ({
   ...options,
+  species: 'maple' as const,
   width: 840,
   height: 400,
-  leafLength: 520,
+  leafLength: 760,
   noise: 1,
   blocks: 0,
 }))
@@ -35,7 +37,7 @@ test('photographs become leaves, and all is undone', { tag: '@mouse' }, async ({
   await page.getByRole('button', { name: /^Flitch/ }).click()
   await page.getByRole('button', { name: 'Add a flitch' }).click()
   await page.getByLabel('Name', { exact: true }).fill('Our own')
-  await page.getByLabel('Leaves', { exact: true }).fill('4 leaves, 500 x 150')
+  await page.getByLabel('Leaves', { exact: true }).fill('4 leaves, 700 x 150')
   await page.getByRole('button', { name: 'Make the flitch' }).click()
   await page.getByText('Photographs of the leaves', { exact: true }).click()
   await typeLength(page, 'Between the marks, along the leaf', first.rectangle.along)
@@ -46,7 +48,7 @@ test('photographs become leaves, and all is undone', { tag: '@mouse' }, async ({
     await files.setInputFiles(shots.map(({ pixels }, i) => file(`leaf ${i + 1}.png`, pngOf(pixels))))
     for (const leaf of [1, 2, 3]) {
       await expect(take(page, leaf)).toBeVisible({ timeout: 60_000 })
-      await expect(card(page, leaf)).toContainText('The leaf is 520')
+      await expect(card(page, leaf)).toContainText('The leaf is 760')
       await take(page, leaf).click()
       await expect(card(page, leaf)).toContainText(`Leaf ${leaf} has its picture`)
     }
@@ -87,14 +89,32 @@ test('photographs become leaves, and all is undone', { tag: '@mouse' }, async ({
     const name = page.getByLabel('Name', { exact: true })
     await name.fill('Lid')
     await name.press('Enter')
-    await typeLength(page, 'Width, across the grain', 200)
-    await typeLength(page, 'Length, along the grain', 400)
+    await typeLength(page, 'Width, across the grain', 130)
+    await typeLength(page, 'Length, along the grain', 640)
     await page.getByRole('button', { name: 'Add the part' }).click()
+    await page.getByRole('button', { name: /^Face/ }).click()
+    await page.getByLabel('Part shown').selectOption('Lid')
+  })
+
+  await test.step('its seam is lined up by the photographs', async () => {
+    await expect(page.getByRole('img', { name: /^Face of Lid/ })).toHaveAccessibleName(/2 turned over, 1\.$/)
+    const section = page.locator('details', { has: page.getByRole('heading', { name: 'Line up the figure' }) })
+    await section.locator('summary').click()
+    const shift = page.getByLabel('Shift of R1 along its leaf')
+    await shift.fill('6')
+    await shift.press('Enter')
+    await section.getByRole('button', { name: 'Look at seam B' }).click()
+    const found = /^Seam B: alike to 0\.[0-4]\d now, to 0\.[6-9]\d when leaf 2 is slid (5\.5|6|6\.5) mm/
+    await expect(section.getByText(found)).toBeVisible({ timeout: 30_000 })
+    await section.getByRole('button', { name: /^Slide leaf 2 (up|down) by/ }).click()
+    await expect(shift).toHaveValue(/^(-|−)?0(\.[0-5]\d?)? mm$/)
   })
 
   await test.step('all is undone', async () => {
     const undo = page.getByRole('button', { name: /^Undo/ })
+    await expect(undo).toHaveAttribute('title', /seam B lined up/)
     for (let i = 0; i < 12 && (await undo.isEnabled()); i++) await undo.click()
+    await expect(undo).toBeDisabled()
     await page.getByRole('button', { name: /^Flitch/ }).click()
     await expect(page.getByLabel('Name of the flitch')).toHaveValue('Walnut, 24 leaves')
   })
