@@ -66,6 +66,39 @@ test('the window is dragged on the leaf and sticks at the border of its room', a
   expect(await windowStart(page)).toBe(before)
 })
 
+test(
+  'a border is laid, widened, moved on its own leaf, taken away and brought back',
+  { tag: '@mouse' },
+  async ({ page }) => {
+    const field = await windowStart(page)
+    await page.getByText('Border', { exact: true }).click()
+    await page.getByRole('button', { name: 'Lay a border round this face' }).click()
+    await expect(page.getByText('10 pieces from leaf 5.')).toBeVisible()
+    const width = page.getByLabel('Width of the border')
+    await width.fill('200')
+    await width.press('Enter')
+    await expect(page.getByText(/takes 200 mm off every edge.*leaves no whole field inside/)).toBeVisible()
+    await width.fill('75')
+    await width.press('Enter')
+    await expect(page.getByText('75 mm', { exact: true })).toBeVisible()
+    await page.getByText('border', { exact: true }).click()
+    const before = await windowStart(page)
+    expect(before).not.toBe(field)
+    await page.getByRole('button', { name: /^Window/ }).press('Shift+ArrowLeft')
+    expect(await windowStart(page)).toBe(before - 10)
+    const leaf = page.getByRole('img', { name: /^Leaf 5 with the window of .*, its border/ })
+    const place = Number(/(\d+) mm from the numbered end/.exec((await leaf.getAttribute('aria-label'))!)![1])
+    await drag(page, false, windowMiddle((await leaf.boundingBox())!, place), 40)
+    expect(await windowStart(page)).toBeGreaterThan(before + 30)
+    await page.getByText('field', { exact: true }).click()
+    expect(await windowStart(page)).toBe(field)
+    await page.getByRole('button', { name: 'Take the border away' }).click()
+    await expect(page.getByRole('button', { name: 'Lay a border round this face' })).toBeVisible()
+    await page.getByRole('button', { name: /^Undo/ }).click()
+    await expect(width).toHaveValue('75 mm')
+  },
+)
+
 /** The window's middle on the leaf board: the board draws the leaf at the largest scale that fits. */
 function windowMiddle(box: { x: number; y: number; width: number; height: number }, place: number) {
   const left = box.x + box.width * 0.1

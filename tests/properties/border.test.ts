@@ -3,9 +3,12 @@ import { markCut } from '../../src/core/commands/cut-commands'
 import { derive, type DerivedPart } from '../../src/core/derive'
 import { BORDER } from '../../src/core/faces/window-group'
 import { withoutMemory } from '../../src/core/fit/answers'
+import { boxAround, boxCentre } from '../../src/core/geometry/box'
 import { intersect } from '../../src/core/geometry/clip'
 import { polygonArea, regionArea } from '../../src/core/geometry/polygon'
+import { fittedPart } from '../../src/core/job/fitted-part'
 import type { Part } from '../../src/core/job/job'
+import { rectangle } from '../../src/core/job/usual'
 import { gateWords } from '../../src/core/ledger/gate-wording'
 import { planLedger } from '../../src/core/ledger/ledger'
 import { USUAL_BORDER, type Border } from '../../src/core/patterns/border'
@@ -55,6 +58,38 @@ describe('a border round a field', () => {
       expect(band.length, `case ${i}`).toBeGreaterThan(0)
       expect(regionArea(intersect<'panel'>(field, band)) / sheet, `case ${i}`).toBeLessThan(1e-5)
     }
+  })
+
+  it.each([
+    { length: 300, width: 215 },
+    { length: 420, width: 215 },
+    { length: 700, width: 215 },
+  ])('[Y4] fewest leaves of $length mm that will do: on one fewer the border has no place', (leaf) => {
+    const flitch = flitchOf({ outline: rectangle(leaf.width, leaf.length) })
+    const laid = (count: Border['count']) => {
+      const part = bordered(
+        { width: 320, length: 240, recipe: strips({ count: 2 }) },
+        { width: 40, pieceLength: 90, count },
+      )
+      const { border } = derive(jobOf([part], flitch), withoutMemory).parts[0]!
+      return { leaves: border!.leaves, fits: border!.play.region.length > 0 }
+    }
+    const fewest = laid('fewest')
+    expect(fewest.fits).toBe(true)
+    expect(fewest.leaves).toBeGreaterThan(1)
+    expect(laid(fewest.leaves - 1)).toEqual({ leaves: fewest.leaves - 1, fits: false })
+  })
+
+  it('[Y5] pieces that lean to either side have their middles in one line on the leaf', () => {
+    const part = fittedPart(bordered({ width: 800, outline: { shape: 'polygon', sides: 6 } }), 'width')
+    const flitch = flitchOf({ outline: rectangle(300, 2400) })
+    const { pieces, border } = derive(jobOf([part], flitch), withoutMemory).parts[0]!
+    const middles = pieces
+      .filter(({ cell }) => cell.group === BORDER)
+      .map(({ roughOnLeaf }) => boxCentre(boxAround(roughOnLeaf)).x)
+    for (const x of middles) expect(x).toBeCloseTo(middles[0]!, 6)
+    // each is narrower than its leaf, though they could not all lie with the middles of their edges in one line
+    expect(border!.play.region).not.toEqual([])
   })
 
   it('[Y2] what is cut of a border keeps the border’s place, and the field’s stays free', () => {

@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { Part } from '../../src/core/job/job'
 import { rectangle } from '../../src/core/job/usual'
+import { USUAL_BORDER } from '../../src/core/patterns/border'
 import type { Recipe } from '../../src/core/patterns/recipe'
 import { drawPattern } from '../../src/core/sheets/draw-pattern'
 import { howLeavesMove } from '../../src/core/sheets/how-leaves-move'
@@ -31,6 +32,7 @@ interface Pictured {
   readonly name: string
   readonly recipe: Recipe
   readonly size?: Pick<Part, 'width' | 'length'>
+  readonly border?: Part['border']
 }
 
 const PATTERNS: readonly Pictured[] = [
@@ -56,6 +58,11 @@ const small: readonly Pictured[] = [
   { name: 'parquet', recipe: parquet({ count: 16 }), size: { width: 560, length: 560 } },
   { name: 'basket', recipe: parquet({ columns: 2, rows: 2, strips: 3, count: 12 }), size: { width: 560, length: 560 } },
   { name: 'random', recipe: planks({ count: 5 }) },
+  {
+    name: 'crossbanding',
+    recipe: strips({ count: 4 }),
+    border: { ...USUAL_BORDER, pieceLength: 220, string: { width: 4, species: 'maple' } },
+  },
   { name: 'planked', recipe: planks({ look: 'planked', count: 6, seed: 4, order: 'shuffled', ends: 'mixed' }) },
 ]
 
@@ -63,12 +70,15 @@ const leaves = flitchOf({ outline: rectangle(900, 1200), leaves: plainLeaves(24)
 const page = readFileSync(new URL('../../docs/patterns.md', import.meta.url), 'utf8')
 
 describe('the pictures', () => {
-  it.each([...PATTERNS, ...small])('[P7] $name', async ({ name, recipe, size = { width: 640, length: 560 } }) => {
-    const byHand = 'laying' in recipe && recipe.pattern !== 'radial' ? { laying: 'left to right' as const } : {}
-    const part = partOf({ ...size, overhang: allEdges(0), recipe: { ...recipe, ...byHand } as Recipe })
-    const picture = writeSvg(drawPattern(faceOf(part, leaves), name))
-    await expect(picture).toMatchFileSnapshot(`../../docs/patterns/${name}.svg`)
-    expect(page).toContain(`(patterns/${name}.svg)`)
-    expect(page.replace(/\s+/g, ' ')).toContain(howLeavesMove(recipe))
-  })
+  it.each([...PATTERNS, ...small])(
+    '[P7] $name',
+    async ({ name, recipe, size = { width: 640, length: 560 }, border = null }) => {
+      const byHand = 'laying' in recipe && recipe.pattern !== 'radial' ? { laying: 'left to right' as const } : {}
+      const part = partOf({ ...size, border, overhang: allEdges(0), recipe: { ...recipe, ...byHand } as Recipe })
+      const picture = writeSvg(drawPattern(faceOf(part, leaves), name))
+      await expect(picture).toMatchFileSnapshot(`../../docs/patterns/${name}.svg`)
+      expect(page).toContain(`(patterns/${name}.svg)`)
+      expect(page.replace(/\s+/g, ' ')).toContain(howLeavesMove(recipe))
+    },
+  )
 })

@@ -3,8 +3,9 @@
  *
  * Input: the part, its taped sheet, its flitch and its wood; how many leaves the field takes. Output: the pieces of the border, each with
  * its leaf. A leaf gives several, one behind the other where grain runs across the band and side by side where it runs
- * along; all move with one window. Fewest that will do is the smallest number of leaves on which they have any play.
- * Failure: none; what has no leaf or no room is said by the play.
+ * along, their middles in one line; all move with one window, which is that of the first piece. Fewest that will do is
+ * the smallest number of leaves, of those that the flitch has, on which they have any play. Failure: none; what has no
+ * leaf or no room is said by the play, on as many leaves as its length asks for.
  */
 import { bandPieces, type BandPiece } from '../faces/border-cells'
 import { cellFrom, roughWindow, type Cell } from '../faces/cells'
@@ -13,6 +14,7 @@ import { BORDER } from '../faces/window-group'
 import { boxAround, boxHeight, boxWidth, regionBox } from '../geometry/box'
 import type { Outline } from '../geometry/panel-outline'
 import { point, type Point } from '../geometry/point'
+import { GRID } from '../geometry/tolerance'
 import { runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
@@ -40,10 +42,13 @@ export function layBorder(
 ): BorderSeeds {
   const pieces = bandPieces(part, sheet)
   const seedsOn = (leaves: number) => seedsOf(part, flitch, pieces, { leaves, fieldLeaves }, wood)
-  const leaves = leavesFor(part, flitch, pieces, (count) => {
-    const seeds = seedsOn(count)
-    return seeds.every(({ leaf }) => leaf !== null) && playFor(seeds, answers).play.region.length > 0
-  })
+  const leaves = leavesFor(
+    part,
+    flitch,
+    pieces,
+    runFor(part, flitch, { leaves: pieces.length, fieldLeaves }).length,
+    (count) => playFor(seedsOn(count), answers).play.region.length > 0,
+  )
   const seeds = seedsOn(leaves)
   const { play, groups } = playFor(seeds, answers)
   const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
@@ -51,23 +56,33 @@ export function layBorder(
   return { seeds, leaves, play, position, shortfall }
 }
 
-/** How many numbers of leaves are tried before one piece a leaf is. */
-const TRIES = 6
-
 function leavesFor(
   part: BorderedPart,
   flitch: Flitch,
   pieces: readonly BandPiece[],
+  most: number,
   works: (count: number) => boolean,
 ): number {
   const { count, grain } = part.border
   if (count !== 'fewest') return Math.min(count, pieces.length)
   const leaf = regionBox([[flitch.outline]])
   const room = (grain === 'across' ? boxHeight(leaf) : boxWidth(leaf)) - flitchMargins(flitch, grain)
-  const taken = pieces.map((piece) => takenOf(part, piece)).reduce((sum, each) => sum + each + BETWEEN_PIECES, 0)
-  const least = Math.min(pieces.length, Math.max(1, Math.ceil(taken / Math.max(1, room + BETWEEN_PIECES) - 1e-9)))
-  for (let tried = least; tried <= Math.min(pieces.length, least + TRIES); tried++) if (works(tried)) return tried
-  return works(pieces.length) ? pieces.length : least
+  const taken = pieces.map((piece) => takenOf(part, piece))
+  const all = taken.reduce((sum, each) => sum + each + BETWEEN_PIECES, 0)
+  const least = Math.min(pieces.length, Math.max(1, Math.ceil(all / Math.max(1, room + BETWEEN_PIECES) - 1e-9)))
+  for (let tried = least; tried <= Math.min(pieces.length, most); tried++)
+    // what is too long for one leaf by its length alone need not be laid
+    if (longestShare(taken, tried) <= room + GRID && works(tried)) return tried
+  return least
+}
+
+/** The most that one leaf has to give of pieces dealt to so many. */
+function longestShare(taken: readonly number[], leaves: number): number {
+  const shares = Array.from({ length: leaves }, () => -BETWEEN_PIECES)
+  taken.forEach((each, i) => {
+    shares[shareOf(i, taken.length, leaves).leaf]! += each + BETWEEN_PIECES
+  })
+  return Math.max(...shares)
 }
 
 const flitchMargins = ({ sideMargin, endMargin }: Flitch, grain: 'across' | 'along'): number =>
@@ -76,10 +91,9 @@ const flitchMargins = ({ sideMargin, endMargin }: Flitch, grain: 'across' | 'alo
 const roughOf = (part: BorderedPart, cell: Cell) =>
   boxAround(roughWindow(cell.toCut, { first: part.allowance, later: part.laterAllowance }))
 
-/** How much of a leaf a piece takes in the direction in which the next one follows. */
 function takenOf(part: BorderedPart, piece: BandPiece): number {
-  const box = roughOf(part, cellFrom({ ...piece, rank: 0 }, piece.face, BORDER))
-  return part.border.grain === 'across' ? boxHeight(box) : boxWidth(box)
+  const { low, high } = takesOf(part, cellFrom({ ...piece, rank: 0 }, piece.face, BORDER))
+  return high - low
 }
 
 function seedsOf(
@@ -89,21 +103,41 @@ function seedsOf(
   { leaves, fieldLeaves }: { readonly leaves: number; readonly fieldLeaves: number },
   wood: PartWood,
 ): readonly Seed[] {
-  const { firstLeaf } = part.border
-  const run: readonly Leaf[] =
-    firstLeaf === 'after the field'
-      ? runOfLeaves(flitch, part.recipe.firstLeaf, fieldLeaves + leaves).slice(fieldLeaves)
-      : runOfLeaves(flitch, firstLeaf, leaves)
-  let end = 0
-  return pieces.map((piece, i) => {
+  const run = runFor(part, flitch, { leaves, fieldLeaves })
+  const cells = pieces.map((piece, i) => {
     const share = shareOf(i, pieces.length, leaves)
     const cell = cellFrom({ ...piece, rank: fieldLeaves + share.leaf }, piece.face, BORDER)
-    const { min, max } = roughOf(part, cell)
-    const [low, high] = part.border.grain === 'across' ? [min.y, max.y] : [min.x, max.x]
-    // the first of a leaf lies at its window's own place, each other behind the one before
-    const along = share.before === 0 ? 0 : end + BETWEEN_PIECES - low
-    end = along + high
-    const farther = part.border.grain === 'across' ? point<'leaf'>(0, along) : point<'leaf'>(along, 0)
+    return { cell, share, takes: takesOf(part, cell) }
+  })
+  const first = cells[0]?.takes
+  let end = 0
+  return cells.map(({ cell, share, takes }) => {
+    // the first of each leaf begins where that of the first leaf does, each other behind the one before
+    const begins = share.before === 0 ? first!.low : end + BETWEEN_PIECES
+    const along = begins - takes.low
+    end = along + takes.high
+    // pieces that lean to one side have their middles in one line, so that none reaches farther out than it must
+    const aside = first!.middle - takes.middle
+    const farther = part.border.grain === 'across' ? point<'leaf'>(aside, along) : point<'leaf'>(along, aside)
     return seedFor(part, flitch, { cell, next: run[share.leaf] ?? null, farther }, wood)
   })
+}
+
+/** The leaves of a border, no more than the flitch has left. */
+function runFor(
+  { border, recipe }: BorderedPart,
+  flitch: Flitch,
+  { leaves, fieldLeaves }: { readonly leaves: number; readonly fieldLeaves: number },
+): readonly Leaf[] {
+  return border.firstLeaf === 'after the field'
+    ? runOfLeaves(flitch, recipe.firstLeaf, fieldLeaves + leaves).slice(fieldLeaves)
+    : runOfLeaves(flitch, border.firstLeaf, leaves)
+}
+
+/** What a piece takes of its leaf in the direction in which the next one follows, and its middle the other way. */
+function takesOf(part: BorderedPart, cell: Cell) {
+  const { min, max } = roughOf(part, cell)
+  return part.border.grain === 'across'
+    ? { low: min.y, high: max.y, middle: (min.x + max.x) / 2 }
+    : { low: min.x, high: max.x, middle: (min.y + max.y) / 2 }
 }
