@@ -70,7 +70,6 @@ test(
   'a border is laid, widened, moved on its own leaf, taken away and brought back',
   { tag: '@mouse' },
   async ({ page }) => {
-    const field = await windowStart(page)
     await page.getByText('Border', { exact: true }).click()
     await page.getByRole('button', { name: 'Lay a border round this face' }).click()
     await expect(page.getByText('10 pieces from leaf 5.')).toBeVisible()
@@ -81,6 +80,7 @@ test(
     await width.fill('75')
     await width.press('Enter')
     await expect(page.getByText('75 mm', { exact: true })).toBeVisible()
+    const field = await windowStart(page)
     await page.getByText('border', { exact: true }).click()
     const before = await windowStart(page)
     expect(before).not.toBe(field)
