@@ -46,8 +46,11 @@ function partsWords({ job, derived, isWhole }: Workshop): string {
 
 function cuttingWords({ job, derived, isWhole }: Workshop): string {
   if (!isWhole) return `${count(job.parts.length, 'part')} to cut`
-  const ready = derived.parts.filter((face) => fitsItsLeaves(face) && thingsToMend(face) === 0).length
-  return derived.parts.length ? `${ready} of ${derived.parts.length} ready to cut` : 'nothing to cut yet'
+  const open = derived.parts.filter(({ part }) => !part.finished)
+  const finished = derived.parts.length - open.length
+  if (open.length === 0) return finished ? `all ${count(finished, 'panel')} finished` : 'nothing to cut yet'
+  const ready = open.filter((face) => fitsItsLeaves(face) && thingsToMend(face) === 0).length
+  return `${ready} of ${open.length} ready to cut${finished ? `, ${finished} finished` : ''}`
 }
 
 function pressWords({ job, derived, isWhole }: Workshop): string {

@@ -11,7 +11,7 @@ export const summariseLedger = (faces: readonly DerivedPart[], rests: readonly L
   cuts: planLedger(faces).flatMap(({ packets }) =>
     packets.flatMap(({ template, cuts }) => cuts.map((cut) => ({ template, ...cutOf(cut) }))),
   ),
-  offcuts: rests.flatMap(({ offcuts }) => offcuts.map((offcut) => offcutOf(offcut, unit))),
+  offcuts: rests.flatMap(({ offcuts, letGo }) => offcuts.map((offcut) => ({ ...offcutOf(offcut, unit), letGo }))),
 })
 
 const cutOf = ({ part, name, cell, flitch, leaf, takes, gate }: PlannedCut) => ({

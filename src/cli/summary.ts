@@ -43,6 +43,7 @@ export function summarisePart(
   const { recipe } = part
   return {
     name: part.name,
+    finished: part.finished,
     match: recipe.pattern === 'strips' ? recipe.match : recipe.pattern,
     arrangement: recipe.pattern === 'strips' ? recipe.arrangement : null,
     ...(recipe.pattern === 'radial' ? { radialMatch: recipe.match } : {}),

@@ -21,6 +21,9 @@ export interface Shop {
   readonly longestSeam: number
 }
 
+/** Kept between two rough pieces on a leaf, for knife or saw (common practice; what jointing takes is in the pieces). */
+export const BETWEEN_PIECES = 2
+
 /** Common practice in small furniture shops; every figure can be changed in the job. */
 export const USUAL_SHOP: Shop = {
   clearance: { knot: 3, hole: 5, split: 3, stain: 2, sapwood: 0, tear: 3 },

@@ -3,12 +3,15 @@
  *
  * [Z1] no cut is called safe that takes wood planned for another piece; [Z2] nor one on a leaf that an unsettled part
  * still needs; [Z3] nor one of a face with something to mend. [Z4] A piece that is cut stays as it was cut. [Z5] What
- * has been cut is no wood for others.
+ * has been cut is no wood for others. [Z8] A made-up piece takes its parts, and what is lost with them. [Z9] A finished
+ * panel stays as it was made, and lets go of what is left of its leaves.
  */
 import { describe, expect, it } from 'vitest'
 import { markCut, unmarkCut } from '../../src/core/commands/cut-commands'
 import { commandSentence } from '../../src/core/commands/command-trouble'
 import { chooseLeaf, changeRecipe, setPosition } from '../../src/core/commands/face-commands'
+import { finishPart, reopenPart } from '../../src/core/commands/finish-commands'
+import { setLeaves } from '../../src/core/commands/flitch-commands'
 import { holdCuts } from '../../src/core/commands/hold-cuts'
 import { changePart, removePart } from '../../src/core/commands/part-commands'
 import { derive } from '../../src/core/derive'
@@ -23,6 +26,7 @@ import { readJob } from '../../src/core/job/read-job'
 import { writeJob } from '../../src/core/job/write-job'
 import { gateWords } from '../../src/core/ledger/gate-wording'
 import { planLedger, type PlannedCut } from '../../src/core/ledger/ledger'
+import { jobRests, leavesLetGo, worthKeeping } from '../../src/core/ledger/offcuts'
 import { chanceFrom, whole, type Chance } from '../fixtures/geometry/shapes'
 import { anyFlitch, anyRecipe, oneOf } from './any-face'
 import { flitchOf, jobOf, partOf, strips } from './job-builders'
@@ -134,8 +138,8 @@ describe('the gate', () => {
     const at = (x: number) => ({ window: point<'leaf'>(x, 1000) })
     const job = jobOf(
       [
-        { ...narrow, positions: at(54) },
-        { ...beside, positions: at(161) },
+        { ...narrow, positions: at(53.5) },
+        { ...beside, positions: at(161.5) },
       ],
       flitchOf(),
     )
@@ -143,6 +147,119 @@ describe('the gate', () => {
       '1: safe, but rip it free first: a crosscut would go through a piece beside it',
     ])
     expect(words(job, 'slip')).toEqual(['1: safe'])
+  })
+})
+
+describe('a made-up leaf in the ledger', () => {
+  const single = strips({ arrangement: 'balance', centreOn: 'leaf', count: 1 })
+  const box = (x: number, y: number, width: number, length: number) => ({
+    min: point<'leaf'>(x, y),
+    max: point<'leaf'>(x + width, y + length),
+  })
+  const strip = box(20, 100, 60, 1000)
+  const wide = partOf({
+    id: 'wide',
+    name: 'Wide',
+    width: 240,
+    length: 500,
+    recipe: single,
+    madeUp: {
+      run: {
+        ...{ how: 'wider', leaf: 1, spacing: null, side: 'right', kept: box(0, 200, 215, 1000), from: 7 },
+        ...{ offcut: box(20, 80, 80, 1040), cut: null, strip, loss: 1.5 },
+      },
+    },
+  })
+  const small = (x: number, y: number) =>
+    partOf({
+      ...{ id: 'small', name: 'Small', width: 30, length: 100, allowance: 3, recipe: { ...single, firstLeaf: 7 } },
+      positions: { window: point<'leaf'>(x, y) },
+    })
+  const wideCut = (job: Job) => present(ofPart(job, 'wide')[0], 'the wide piece')
+
+  it('[Z8] takes its strip of the other leaf, and the whole offcut that it is made of', () => {
+    const alone = wideCut(jobOf([wide], flitchOf()))
+    expect(gateWords(alone.gate)).toBe('safe')
+    expect(alone.takes.map(({ leaf }) => leaf)).toEqual([1, 7])
+    const [, ofSeven] = alone.takes
+    // the strip, trued, from 21.5 to 78.5, as far as the window reaches into it
+    const xs = ofSeven!.region[0]![0].map(({ x }) => x)
+    expect(Math.min(...xs)).toBeCloseTo(21.5, 2)
+    expect(Math.max(...xs)).toBeLessThan(78.51)
+    expect(Math.max(...xs)).toBeGreaterThan(70)
+    const state = (job: Job) => wideCut(job).gate.state
+    expect(state(jobOf([wide, small(50, 600)], flitchOf()))).toBe('not yet')
+    // in the offcut, beside the strip and beyond its end
+    expect(state(jobOf([wide, small(90, 90)], flitchOf()))).toBe('not yet')
+    expect(state(jobOf([wide, small(160, 600)], flitchOf()))).toBe('safe')
+  })
+
+  it('[Z8] takes the parts of a scarfed leaf, not what lies between or beside them', () => {
+    const cut = { through: point<'leaf'>(107.5, 1000), runs: 'right', slope: 0.1075, gain: 60, loss: 1.5 } as const
+    const long = { ...wide, id: 'long', width: 120, length: 2010 }
+    const made = { ...long, madeUp: { run: { leaf: null, spacing: null, how: 'longer' as const, cut } } }
+    const [planned] = ofPart(jobOf([made], flitchOf({ outline: rectangle(215, 2000) })), 'long')
+    const { region, lost } = planned!.takes[0]!
+    expect(region).toHaveLength(2)
+    // 146 by 2030 in the made-up leaf; on the leaf as it is the same wood in two parts
+    expect(region.reduce((sum, [outer]) => sum + regionArea<'leaf'>([[outer]]), 0)).toBeCloseTo(146 * 2030, -2)
+    // the slanted line goes through the leaf from edge to edge, 1.5 mm off both faces
+    expect(regionArea(lost)).toBeGreaterThan(3 * 2000)
+    expect(Math.max(...lost.flat(2).map(({ x }) => x))).toBeGreaterThan(214)
+  })
+})
+
+describe('room for the saw', () => {
+  const single = strips({ arrangement: 'balance', centreOn: 'leaf', count: 1 })
+  const at = (id: string, y: number) =>
+    partOf({ id, name: id, width: 80, length: 100, recipe: single, positions: { window: point<'leaf'>(107, y) } })
+  const gate = (gap: number) => words(jobOf([at('Upper', 400), at('Lower', 520 + gap)], flitchOf()), 'Upper')[0]
+
+  it('[Z1] is kept between two pieces of a leaf, and taken off what is left when one is cut', () => {
+    expect(gate(1)).toBe('1: not yet: C of “Lower” lies so near that there is no room for the saw between')
+    expect(gate(2)).toBe('1: safe')
+    const job = jobOf([at('Upper', 400), at('Lower', 522)], flitchOf())
+    const marked = done(job, ofPart(job, 'Upper'))
+    expect(words(marked, 'Lower')).toEqual(['1: safe'])
+    const nearer = setPosition(marked, 'Lower', 'window', point(107, 520.5))
+    expect(nearer.ok && derive(nearer.value, withoutMemory).parts[1]!.findings.map(({ code }) => code)).toContain(
+      'outside-play',
+    )
+  })
+})
+
+describe('a finished panel', () => {
+  const door = partOf({ id: 'door', name: 'Door', width: 380, length: 500, recipe: strips({ count: 2 }) })
+  const plain = jobOf([{ ...door, positions: { window: point(112, 400) } }], flitchOf())
+  const ledgerOf = (job: Job) => present(planLedger(derive(job, withoutMemory).parts)[0], 'a ledger')
+  const said = (next: ReturnType<typeof setPosition>) => (next.ok ? 'taken' : commandSentence(next.reason))
+  const cut = done(plain, cutsOf(plain))
+  const finished = finishPart(cut, ledgerOf(cut))
+  const job = finished.ok ? finished.value : expect.unreachable(said(finished))
+
+  it('[Z9] is one of which all pieces are cut', () => {
+    expect(said(finishPart(plain, ledgerOf(plain)))).toMatch(/^“Door” has 2 pieces not marked as cut\./)
+    expect(job.parts[0]!.finished).toBe(true)
+    expect(holdCuts(job, reopenPart(job, 'door'), withoutMemory)).toEqual({ ok: true, value: cut })
+  })
+
+  it('[Z9] stays as it was made, and its ticks stay', () => {
+    const held = (next: ReturnType<typeof setPosition>) => said(holdCuts(job, next, withoutMemory))
+    const fixed = /^“Door” is marked as finished/
+    expect(said(unmarkCut(job, 'flitch', { part: 'door', cell: 'R1' }))).toMatch(fixed)
+    expect(held(changePart(job, 'door', { overhang: { ...door.overhang, top: 4 } }))).toMatch(fixed)
+    expect(said(removePart(job, 'door'))).toMatch(/no such piece any more/)
+    expect(held(changePart(job, 'door', { name: 'Door, left' }))).toBe('taken')
+  })
+
+  it('[Z9] lets go of what is left of its leaves, once no other panel takes of them', () => {
+    const kept = (other: Job) => worthKeeping(jobRests(derive(other, withoutMemory).parts, other.shop, withoutMemory))
+    expect(kept(cut).map(({ label }) => label)).toEqual(['1a', '1b', '2a', '2b'])
+    expect(kept(job)).toEqual([])
+    const drawer = { ...door, id: 'drawer', name: 'Drawer', positions: { window: point<'leaf'>(112, 1500) } }
+    const other = { ...job, parts: [...job.parts, { ...drawer, recipe: strips({ count: 2, firstLeaf: 2 }) }] }
+    expect(new Set(kept(other).map(({ leaf }) => leaf))).toEqual(new Set([2, 3]))
+    expect(leavesLetGo(jobRests(derive(other, withoutMemory).parts, other.shop, withoutMemory))).toEqual([1])
   })
 })
 
@@ -173,6 +290,14 @@ describe('what has been cut', () => {
     )
     expect(held(changePart(job, 'door', { overhang: { ...door.overhang, top: 14 } }))).toMatch(/needs 4 mm of wood/)
     expect(held(removePart(job, 'door'))).toMatch(/no such piece/)
+    // by the commands themselves, and not only at the door of the workshop
+    for (const next of [
+      setPosition(job, 'door', 'window', point(112, 410)),
+      chooseLeaf(job, 'door', 'R1', 5),
+      removePart(job, 'door'),
+      setLeaves(job, 'flitch', [2, 3, 4]),
+    ])
+      expect(next.ok).toBe(false)
   })
 
   it('[Z4] lets go on whatever leaves it as it is, a smaller piece of it too', () => {

@@ -97,6 +97,35 @@ describe('repairs', () => {
     expect(planOf(jobWith([split(2400, 2300)]))).toMatchObject({ repairs: [{ leaf: 1, cell: 'R1' }], spared: [] })
   })
 
+  it('[E6] of a made-up piece stand on every leaf that its wood comes from', () => {
+    const box = (x: number, width: number) => ({ min: point<'leaf'>(x, 200), max: point<'leaf'>(x + width, 1200) })
+    const wide = partOf({
+      width: 240,
+      length: 500,
+      recipe: strips({ arrangement: 'balance', centreOn: 'leaf', count: 1 }),
+      madeUp: {
+        run: {
+          ...{ how: 'wider', leaf: 1, spacing: null, side: 'right', kept: box(0, 215), from: 7 },
+          ...{ offcut: box(120, 60), cut: null, strip: box(120, 60), loss: 1.5 },
+        },
+      },
+    })
+    const leaves = flitchOf().leaves.map((leaf) => {
+      const defects =
+        leaf.number === 7 ? [split(600, 660), split(1900, 1960)] : leaf.number === 1 ? [split(650, 700)] : []
+      return { ...leaf, defects }
+    })
+    // splits may stay here, or nothing would be found to lie in the piece
+    const shop = { ...USUAL_SHOP, tolerates: { ...USUAL_SHOP.tolerates, show: ['split' as const] } }
+    const job = { ...jobOf([wide], flitchOf({ leaves })), shop }
+    const { repairs, spared } = present(derive(job, withoutMemory).parts[0], 'a part').repairs
+    expect(repairs.map(({ leaf, defect }) => [leaf, defect.id])).toEqual([
+      [1, 's650'],
+      [7, 's600'],
+    ])
+    expect(spared).toEqual([])
+  })
+
   it('[E4] come in working order: tape, then what is torn, then patches', () => {
     const plan = planOf(
       jobWith([spot('k', 'knot', 2000), spot('t', 'tear', 2100), spot('c', 'stain', 2150), split(2200, 2300)]),

@@ -15,6 +15,9 @@ export type CommandTrouble =
   | { readonly trouble: 'leaf already there'; readonly leaf: number }
   | { readonly trouble: 'not safe'; readonly leaf: number; readonly piece: string; readonly why: string }
   | CutAlready
+  /** `part` in quotes. */
+  | { readonly trouble: 'not all cut'; readonly part: string; readonly left: number }
+  | { readonly trouble: 'finished already'; readonly part: string }
 
 /** What a decision would make of a piece that has been cut. `beyond`: how far it would reach out of what was cut. */
 export interface CutAlready {
@@ -41,6 +44,13 @@ export function commandSentence(trouble: CommandTrouble, length?: LengthWords): 
       return `There is a leaf ${trouble.leaf} in the flitch already.`
     case 'not safe':
       return `Leaf ${trouble.leaf}, ${trouble.piece}: ${trouble.why}.`
+    case 'not all cut':
+      return (
+        `${trouble.part} has ${trouble.left === 1 ? 'a piece' : `${trouble.left} pieces`} not marked as cut. ` +
+        'Tick what is cut first: what is left of the leaves is known only then.'
+      )
+    case 'finished already':
+      return `${trouble.part} is marked as finished, and stays as it was made. If it is not, take that mark off at the cutting station.`
     case 'cut already':
       return cutSentence(trouble, length)
     default:

@@ -6,6 +6,7 @@ import type { PlannedCut } from '../ledger/ledger'
 import { isCutFor, type PieceRef } from '../leaves/done-cuts'
 import type { Leaf } from '../leaves/leaf'
 import { ok, refused } from '../result'
+import { holdFinished } from './hold-finished'
 import { changeWithinFlitch, changeWithinLeaf, changeWithinPart, type Next } from './change-within'
 
 /**
@@ -41,14 +42,15 @@ const withPosition = (job: Job, id: PartId, group: WindowGroup, position: Point<
     ok(part.positions[group] ? part : { ...part, positions: { ...part.positions, [group]: position } }),
   )
 
-/** Takes a mark off again: the piece was not cut after all. */
+/** Takes a mark off again: the piece was not cut after all. Refused in a panel that is finished. */
 export function unmarkCut(job: Job, id: FlitchId, piece: PieceRef): Next {
   const isOurs = (leaf: Leaf) => leaf.cuts.some((cut) => isCutFor(cut, piece))
-  return changeWithinFlitch(job, id, (flitch) => {
+  const next = changeWithinFlitch(job, id, (flitch) => {
     if (!flitch.leaves.some(isOurs)) return refused({ trouble: 'not there', thing: 'cut', id: piece.cell })
     const without = (leaf: Leaf): Leaf => ({ ...leaf, cuts: leaf.cuts.filter((cut) => !isCutFor(cut, piece)) })
     return ok({ ...flitch, leaves: flitch.leaves.map((leaf) => (isOurs(leaf) ? without(leaf) : leaf)) })
   })
+  return holdFinished(job, next)
 }
 
 const pieceWords = ({ name, cell }: PlannedCut): string => `${cell} of “${name}”`

@@ -1,4 +1,4 @@
-import type { Point } from '../geometry/point'
+import { distance, point, type Point } from '../geometry/point'
 import type { CellId, PartId, WindowGroup } from '../ids'
 import { BORDER, isBorderPiece, WINDOW } from '../faces/window-group'
 import { figureTrouble } from '../job/check-part'
@@ -22,6 +22,7 @@ import {
 } from '../patterns/recipe'
 import { pressingRelaid } from '../press/follow-flitch'
 import { ok, refused } from '../result'
+import { movedBy, otherLeaf } from './fixed-cuts'
 import { changeWithinPart, isSamePoint, patched, withEntry, type Next } from './change-within'
 
 /** Some fields of the recipe as it is; or another pattern, with as much of it as is decided. */
@@ -123,6 +124,9 @@ export const setPosition = (job: Job, id: PartId, group: WindowGroup, at: Point<
   changeWithinPart(job, id, (part) => {
     const before = part.positions[group] ?? null
     if (isSamePoint(before, at)) return ok(part)
+    // a border has a window of its own: which pieces go with which is told by the face alone
+    const cut = before && at && !part.border ? movedBy(job, id, null, distance(before, at)) : null
+    if (cut) return refused(cut)
     return ok({ ...part, positions: withEntry(part.positions, group, at) })
   })
 
@@ -137,6 +141,8 @@ export const chooseLeaf = (job: Job, id: PartId, cell: CellId, leaf: number | nu
   changeWithinPart(job, id, (part) => {
     if (leaf !== null && !hasLeaf(job, part, leaf)) return refused(noLeaf(leaf))
     if ((part.chosen[cell] ?? null) === leaf) return ok(part)
+    const cut = leaf === null ? null : otherLeaf(job, id, cell, leaf)
+    if (cut) return refused(cut)
     return ok({ ...part, chosen: withEntry(part.chosen, cell, leaf) })
   })
 
@@ -146,6 +152,8 @@ export const swapLeaves = (job: Job, id: PartId, cellA: CellId, cellB: CellId, l
     const unknown = [leafA, leafB].find((leaf) => !hasLeaf(job, part, leaf))
     if (unknown !== undefined) return refused(noLeaf(unknown))
     if (cellA === cellB || leafA === leafB) return ok(part)
+    const cut = otherLeaf(job, id, cellA, leafB) ?? otherLeaf(job, id, cellB, leafA)
+    if (cut) return refused(cut)
     return ok(patched(part, { chosen: patched(part.chosen, { [cellA]: leafB, [cellB]: leafA }) }))
   })
 
@@ -188,7 +196,10 @@ export const setNudge = (job: Job, id: PartId, cell: CellId, nudge: Nudge | null
   changeWithinPart(job, id, (part) => {
     if (nudge && !hasLeaf(job, part, nudge.leaf)) return refused(noLeaf(nudge.leaf))
     const wanted = nudge && (nudge.by.x !== 0 || nudge.by.y !== 0) ? nudge : null
-    if (isSameNudge(part.nudges[cell] ?? null, wanted)) return ok(part)
+    const before = part.nudges[cell] ?? null
+    if (isSameNudge(before, wanted)) return ok(part)
+    const cut = movedBy(job, id, cell, distance(before?.by ?? NOWHERE, wanted?.by ?? NOWHERE))
+    if (cut) return refused(cut)
     return ok({ ...part, nudges: withEntry(part.nudges, cell, wanted) })
   })
 
@@ -198,6 +209,8 @@ export const setNudges = (job: Job, id: PartId, nudges: Readonly<Record<CellId, 
     (next, [cell, nudge]) => (next.ok ? setNudge(next.value, id, cell as CellId, nudge) : next),
     ok(job),
   )
+
+const NOWHERE = point<'leaf'>(0, 0)
 
 const isSameNudge = (a: Nudge | null, b: Nudge | null): boolean =>
   a === b || (a !== null && b !== null && a.leaf === b.leaf && isSamePoint(a.by, b.by))

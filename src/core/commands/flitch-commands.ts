@@ -10,6 +10,7 @@ import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
 import { pressingFollows } from '../press/follow-flitch'
 import { ok, refused } from '../result'
+import { leavesGone } from './fixed-cuts'
 import { setDrift } from './leaf-commands'
 import { changeWithinFlitch, patched, type Next } from './change-within'
 
@@ -55,7 +56,7 @@ export const setCommonOutline = (job: Job, id: FlitchId, outline: Flitch['outlin
 
 /**
  * Says which leaves there are, in sequence. What is known of a number that stays is kept, a new number gets a blank
- * leaf, and the gap after a leaf that goes is put after the one before it.
+ * leaf, and the gap after a leaf that goes is put after the one before it. A leaf of which a piece has been cut stays.
  *
  * Drift is measured from the first leaf: when another becomes the first, all drift, and the window positions of the
  * parts faced from this flitch, are measured anew from that one, so that every cut stays where it is.
@@ -64,6 +65,8 @@ export function setLeaves(job: Job, id: FlitchId, numbers: readonly number[]): N
   const before = job.flitches.find((flitch) => flitch.id === id)
   if (!before) return refused({ trouble: 'not there', thing: 'flitch', id })
   if (isSameSequence(before, numbers)) return ok(job)
+  const cut = leavesGone(job, id, new Set(numbers))
+  if (cut) return refused(cut)
   const known = new Map(before.leaves.map((leaf) => [leaf.number, leaf]))
   const listed = numbers.map((number) => known.get(number) ?? blankLeaf(number))
   const origin = listed[0]?.drift ?? { x: 0, y: 0 }

@@ -1,5 +1,5 @@
 /**
- * What has been cut stays as it was cut: the one check that every decision passes.
+ * What has been cut stays as it was cut, and what is finished as it was made: the one check that every decision passes.
  *
  * A decision is refused when by it a piece that has been cut would be something else than what was cut: from another
  * leaf, or of wood that is not in the piece. What is smaller may still be made of it. Taking a mark off is a decision
@@ -18,6 +18,8 @@ import type { DoneCut, Leaf } from '../leaves/leaf'
 import { refused } from '../result'
 import type { Next } from './change-within'
 import type { CommandTrouble } from './command-trouble'
+import { SLACK } from './fixed-cuts'
+import { holdFinished } from './hold-finished'
 
 interface Held {
   readonly flitch: Flitch
@@ -30,6 +32,8 @@ interface Held {
 /** The decision, or why it can't be taken. `before` is the job as it was decided. */
 export function holdCuts(before: Job, next: Next, answers: Answers): Next {
   if (!next.ok || next.value === before) return next
+  const finished = holdFinished(before, next)
+  if (!finished.ok) return finished
   const after = next.value
   for (const held of cutsOf(before)) {
     const wrong = isUntouched(held, before, after) ? null : troubleWith(held, after, answers)
@@ -92,9 +96,6 @@ function pieceOf(job: Job, part: string, cell: string, answers: Answers): Piece 
   const [face] = deriveParts(job, parts, answers).parts
   return face?.pieces.find((piece) => piece.cell.id === cell) ?? null
 }
-
-/** No knife cuts finer: what a fit without play may be off by, and what the grid leaves. */
-const SLACK = 0.05
 
 /** How far a piece reaches out of what was cut: corners of the one outside, or of the other inside. */
 function reachBeyond(piece: Ring<'leaf'>, cut: Ring<'leaf'>): number {

@@ -9,6 +9,7 @@ import type { Flitch } from '../leaves/flitch'
 import type { Border } from '../patterns/border'
 import { pressingFollows } from '../press/follow-flitch'
 import { ok, refused } from '../result'
+import { partGone } from './fixed-cuts'
 import { changeWithinPart, patched, type Next } from './change-within'
 
 /** Puts a part behind the others. */
@@ -51,8 +52,10 @@ export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
   })
 }
 
-/** Its pairs go with it. */
+/** Its pairs go with it. Refused while a piece is marked as cut for it. */
 export function removePart(job: Job, id: PartId): Next {
+  const cut = partGone(job, id)
+  if (cut && job.parts.some((part) => part.id === id)) return refused(cut)
   const parts = job.parts.filter((part) => part.id !== id)
   const pairs = job.pairs.filter(({ first, second }) => first !== id && second !== id)
   return parts.length < job.parts.length

@@ -1,7 +1,7 @@
 import type { Remedy } from '../finding'
 import type { Part } from '../job/job'
 import { WHOLE_RUN, type MakeUp } from '../job/make-up'
-import { usableArea } from '../leaves/usable'
+import { rawWoodFor, usableArea } from '../leaves/usable'
 import type { Shop } from '../shop'
 import type { Governing } from './governing'
 import type { LaidFace, Piece } from './lay-face'
@@ -65,7 +65,13 @@ function spareSources({ part, flitch, pieces }: LaidFace, shop: Shop): readonly 
     .filter(({ number, state }) => state !== 'set aside' && !used.has(number))
     .sort((p, q) => Number(q.state === 'spare') - Number(p.state === 'spare'))
     .slice(0, MOST_SOURCES)
-    .map((leaf) => ({ from: leaf.number, wood: usableArea(flitch, leaf, shop, part.showClass) }))
+    .map((leaf) => ({
+      from: leaf.number,
+      wood: rawWoodFor(usableArea(flitch, leaf, shop, part.showClass), leaf, NO_PIECE),
+    }))
 }
+
+// what was cut for whatever piece is no wood for a strip
+const NO_PIECE = { part: '', cell: '' }
 
 const MOST_SOURCES = 4

@@ -1,6 +1,6 @@
 import { boxesOverlap, regionBox } from '../geometry/box'
 import { intersect } from '../geometry/clip'
-import { convexHull, edgeWithin } from '../geometry/convex'
+import { edgeWithin } from '../geometry/convex'
 import type { Point } from '../geometry/point'
 import { regionCovers, transformRegion, type Region, type Ring } from '../geometry/polygon'
 import { compose, identity, invert, transformPoint, translation, type Transform } from '../geometry/transform'
@@ -47,13 +47,6 @@ export function backOnLeaf(region: Region<'leaf'>, { wood, toMade }: MadePart): 
   return wood.length > 0 && moved.length > 0 && boxesOverlap(regionBox(moved), regionBox(wood))
     ? intersect(moved, wood)
     : []
-}
-
-/** What a piece takes of its own leaf, in one convex ring: with a made-up leaf what lies between its parts goes too. */
-export function takenOfLeaf(piece: Piece): Ring<'leaf'> {
-  if (!piece.made) return piece.roughOnLeaf
-  const own = pieceParts(piece).filter(({ leaf }) => leaf === piece.leaf?.number)
-  return convexHull(own.flatMap(({ rough }) => rough.flatMap(([outer]) => outer)))
 }
 
 /** A place in the frame of a made-up leaf as a place on the leaf that it is cut from; as it is on a leaf as it is. */

@@ -2,7 +2,7 @@ import { regionLess } from '../geometry/clip'
 import { erodedByBox } from '../geometry/inner-fit'
 import { grown } from '../geometry/offset'
 import type { Polygon, Region } from '../geometry/polygon'
-import type { Shop, ShowClass } from '../shop'
+import { BETWEEN_PIECES, type Shop, type ShowClass } from '../shop'
 import { leafOutline } from './bundle'
 import { cutForOthers, isCutFor, type PieceRef } from './done-cuts'
 import type { Flitch } from './flitch'
@@ -27,7 +27,7 @@ export function usableArea(flitch: Flitch, leaf: Leaf, shop: Shop, showClass: Sh
 
 /**
  * What is left of a usable area for one piece: the piece itself where it has been cut, else all that was not cut for
- * others. What the knife parts is taken to be nothing.
+ * others, and what knife or saw takes round it.
  */
 export function woodFor(usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef): Region<'leaf'> {
   const own = leaf.cuts.filter((cut) => isCutFor(cut, piece)).map(({ outline }): Polygon<'leaf'> => [outline])
@@ -36,4 +36,7 @@ export function woodFor(usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef): Re
 
 /** As `woodFor`, whether the piece has been cut or not. */
 export const rawWoodFor = (usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
-  regionLess(usable, ...cutForOthers(leaf, piece).map((outline): Region<'leaf'> => [[outline]]))
+  regionLess(usable, ...cutForOthers(leaf, piece).map((ring) => grown<'leaf'>({ shape: 'area', ring }, KERF)))
+
+// less by a hair than is kept between pieces, so that one that keeps just that lies clear
+const KERF = BETWEEN_PIECES - 0.05

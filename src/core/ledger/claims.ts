@@ -2,20 +2,21 @@
  * What is planned on the real leaves, all parts together, and what has been cut.
  *
  * Input: faces as judged. Output: each piece that has a leaf as the wood it takes there, in leaf mm, numbered side up.
- * A piece that has been cut claims what was cut. Failure: none; a piece without a leaf claims nothing.
+ * A piece that has been cut claims what was cut; a made-up one its parts, and what is lost in making it up. Failure: none; a piece without a leaf claims nothing.
  */
 import type { Finding } from '../finding'
 import type { LaidFace, Piece } from '../fit/lay-face'
 import { boxesOverlap, regionBox, type Box } from '../geometry/box'
 import { intersect } from '../geometry/clip'
-import { convexHull, convexOverlapArea, isConvex } from '../geometry/convex'
-import type { Point } from '../geometry/point'
+import { convexOverlapArea, isConvex } from '../geometry/convex'
 import { regionArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
+import { regionsNear } from '../geometry/regions-near'
 import type { CellId, FlitchId, PartId } from '../ids'
-import type { ShowClass } from '../shop'
+import { BETWEEN_PIECES, type ShowClass } from '../shop'
 import { isCutFor, type PieceRef } from '../leaves/done-cuts'
 import type { Flitch } from '../leaves/flitch'
 import { pieceParts } from '../fit/piece-parts'
+import { lostWood } from './lost-wood'
 
 /** A face with what is to be known about it. */
 export interface LedgerFace extends LaidFace {
@@ -31,6 +32,8 @@ export interface Claim {
   readonly leaf: number
   readonly region: Region<'leaf'>
   readonly box: Box<'leaf'>
+  /** What goes with it beyond the piece, where leaves are made up. */
+  readonly lost: Region<'leaf'>
   readonly cut: boolean
 }
 
@@ -51,6 +54,7 @@ export const claimsOf = (face: LaidFace): readonly Claim[] => face.pieces.flatMa
 /** What one piece takes, a claim for each leaf. */
 export function claimsOfPiece({ part, flitch }: LaidFace, piece: Piece): readonly Claim[] {
   const ref = { part: part.id, cell: piece.cell.id }
+  const lost = lostWood(piece, flitch)
   return takenBy(flitch, piece, ref).map(({ leaf, region }) => ({
     ...ref,
     name: part.name,
@@ -58,6 +62,7 @@ export function claimsOfPiece({ part, flitch }: LaidFace, piece: Piece): readonl
     leaf,
     region,
     box: regionBox(region),
+    lost: lost.get(leaf) ?? [],
     cut: piece.cut,
   }))
 }
@@ -75,13 +80,11 @@ function takenBy(flitch: Flitch, piece: Piece, ref: PieceRef): readonly Taken[] 
   })
 }
 
-/** What lies between the parts that a made-up piece takes of one leaf goes with them. */
+/** The parts that a piece takes of one leaf are one claim. */
 function plannedBy(piece: Piece): readonly Taken[] {
-  if (!piece.made) return pieceParts(piece).map(({ leaf, rough }) => ({ leaf, region: rough }))
-  const points = new Map<number, readonly Point<'leaf'>[]>()
-  for (const { leaf, rough } of pieceParts(piece))
-    points.set(leaf, [...(points.get(leaf) ?? []), ...rough.flatMap(([outer]) => outer)])
-  return [...points].map(([leaf, all]) => ({ leaf, region: [[convexHull(all)]] }))
+  const taken = new Map<number, Region<'leaf'>>()
+  for (const { leaf, rough } of pieceParts(piece)) taken.set(leaf, [...(taken.get(leaf) ?? []), ...rough])
+  return [...taken].map(([leaf, region]) => ({ leaf, region }))
 }
 
 const isSameLeaf = (p: Claim, q: Claim): boolean => p.flitch === q.flitch && p.leaf === q.leaf
@@ -91,9 +94,19 @@ const isSamePiece = (p: Claim, q: Claim): boolean => p.part === q.part && p.cell
 export const besideClaim = (one: Claim, all: readonly Claim[]): readonly Claim[] =>
   all.filter((other) => isSameLeaf(one, other) && !isSamePiece(one, other))
 
-/** Whether two claims want the same wood. */
+/** Whether two claims want the same wood, or one the wood that is lost with the other. */
 export const clash = (p: Claim, q: Claim): boolean =>
-  boxesOverlap(p.box, q.box) && overlap(p.region, q.region) > TOUCHING
+  !(areApart(p.region, q.region) && areApart(p.lost, q.region) && areApart(p.region, q.lost))
+
+const areApart = (p: Region<'leaf'>, q: Region<'leaf'>): boolean =>
+  p.length === 0 || q.length === 0 || !boxesOverlap(regionBox(p), regionBox(q)) || overlap(p, q) <= TOUCHING
+
+/** Whether there is too little between two claims for the knife or the saw that parts them. */
+export function lieTooNear(p: Claim, q: Claim): boolean {
+  // what is cut already lies where it was cut, which is told to the grid
+  const kept = BETWEEN_PIECES - (p.cut || q.cut ? 0.1 : 0.01)
+  return regionsNear(p.region, q.region, kept)
+}
 
 function overlap(p: Region<'leaf'>, q: Region<'leaf'>): number {
   const [one, other] = [onlyRing(p), onlyRing(q)]

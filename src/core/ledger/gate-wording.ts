@@ -42,6 +42,10 @@ function hindranceWords(hindrance: Hindrance): string {
       return hindrance.own ? `${hindrance.cell} is planned in the same wood` : `“${hindrance.part}” needs this wood`
     case 'cut there':
       return `this wood was cut for ${hindrance.cell} of “${hindrance.part}”`
+    case 'too near': {
+      const other = hindrance.own ? hindrance.cell : `${hindrance.cell} of “${hindrance.part}”`
+      return `${other} lies so near that there is no room for the saw between`
+    }
     case 'still needs':
       return `“${hindrance.part}” still needs ${leavesListed(hindrance.leaves)}`
   }

@@ -3,7 +3,8 @@
  *
  * A cut is safe when
  * - nothing about its own face is left to mend, so that the piece is known to be right;
- * - no other piece, of whatever part, is planned in the wood that it takes, and none has been cut there;
+ * - no other piece, of whatever part, is planned in the wood that it takes, and none has been cut there; between it and
+ *   every other piece there is room for knife or saw (what jointing takes is part of the rough pieces);
  * - no part whose face is not settled needs that leaf: the leaves of its own pieces, and, where it has too few leaves
  *   or fits nowhere, every leaf in use, unless it is looked at less than the part that is cut.
  *
@@ -11,12 +12,13 @@
  */
 import { groupsOf } from '../fit/lay-face'
 import type { Box } from '../geometry/box'
-import { besideClaim, claimsOf, clash, showRank, type Claim, type LedgerFace } from './claims'
+import { besideClaim, claimsOf, clash, lieTooNear, showRank, type Claim, type LedgerFace } from './claims'
 
 export type Hindrance =
   | { readonly why: 'to mend'; readonly things: number }
   | { readonly why: 'planned there'; readonly part: string; readonly cell: string; readonly own: boolean }
   | { readonly why: 'cut there'; readonly part: string; readonly cell: string }
+  | { readonly why: 'too near'; readonly part: string; readonly cell: string; readonly own: boolean }
   | { readonly why: 'still needs'; readonly part: string; readonly leaves: readonly number[] }
 
 /** The first cut that frees a piece from its leaf without going through another. */
@@ -54,9 +56,10 @@ function hindrancesAt(
   all: readonly Claim[],
 ): readonly Hindrance[] {
   const needed = faces.flatMap((other) => stillNeeds(other, face, claim))
-  const taken = besideClaim(claim, all)
-    .filter((other) => clash(claim, other))
-    .map((other) => hindranceBy(other, claim))
+  const taken = besideClaim(claim, all).flatMap((other): readonly Hindrance[] => {
+    if (clash(claim, other)) return [hindranceBy(other, claim)]
+    return lieTooNear(claim, other) ? [tooNear(other, claim)] : []
+  })
   // a part that needs the leaf need not be named again for the wood
   const isToldAlready = (one: Hindrance) =>
     one.why === 'planned there' && needed.some((other) => other.why === 'still needs' && other.part === one.part)
@@ -78,6 +81,13 @@ function toMend(face: LedgerFace): readonly Hindrance[] {
 
 const hindranceBy = ({ name, cell, cut, part }: Claim, claim: Claim): Hindrance =>
   cut ? { why: 'cut there', part: name, cell } : { why: 'planned there', part: name, cell, own: part === claim.part }
+
+const tooNear = ({ name, cell, part }: Claim, claim: Claim): Hindrance => ({
+  why: 'too near',
+  part: name,
+  cell,
+  own: part === claim.part,
+})
 
 function stillNeeds(other: LedgerFace, face: LedgerFace, claim: Claim): readonly Hindrance[] {
   if (other === face || other.flitch.id !== claim.flitch || wrongs(other) === 0) return []

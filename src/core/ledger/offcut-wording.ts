@@ -1,6 +1,7 @@
 import { boxHeight, boxWidth } from '../geometry/box'
 import { showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
+import { leavesListed } from './gate-wording'
 import type { Offcut, OffcutUse } from './offcuts'
 
 const USE: Readonly<Record<OffcutUse, string>> = {
@@ -17,3 +18,9 @@ export function offcutWords({ strip, use }: Offcut, unit: LengthUnit): string {
 }
 
 export const KEEP_OFFCUTS = 'Chalk its label on each, and keep them until the panels are finished.'
+
+/** Which leaves' offcuts are let go of, and why; '' where none are. */
+export const letGoWords = (leaves: readonly number[]): string =>
+  leaves.length === 0
+    ? ''
+    : `What is left of ${leavesListed(leaves)} is let go of: the panels cut from ${leaves.length === 1 ? 'it' : 'them'} are finished.`

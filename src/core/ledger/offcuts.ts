@@ -10,7 +10,7 @@ import { boxAround, boxRing, type Box } from '../geometry/box'
 import { intersect, regionLess, withoutSlivers } from '../geometry/clip'
 import { point } from '../geometry/point'
 import { polygonArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
-import type { FlitchId } from '../ids'
+import type { FlitchId, PartId } from '../ids'
 import { findLeaf, leafOutline } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
@@ -45,6 +45,8 @@ export interface LeafRest {
   readonly outline: Ring<'leaf'>
   readonly taken: readonly Ring<'leaf'>[]
   readonly offcuts: readonly Offcut[]
+  /** All panels that take from the leaf are finished: its offcuts are no stock of the job any more. */
+  readonly letGo: boolean
 }
 
 /**
@@ -57,7 +59,7 @@ export function jobRests(
   answers: Answers,
   only: LedgerFace | null = null,
 ): readonly LeafRest[] {
-  const claims = faces.flatMap(claimsOf)
+  const claims = claimsAndPanels(faces)
   const wanted = new Set(only ? claimsOf(only).map(({ leaf }) => leaf) : [])
   const flitches = only ? [only.flitch] : [...new Set(faces.map(({ flitch }) => flitch))]
   return flitches.flatMap((flitch) =>
@@ -76,10 +78,26 @@ export function leafRest(
   number: number,
 ): LeafRest | null {
   const leaf = findLeaf(flitch, number)
-  return leaf && restOf(flitch, leaf, faces.flatMap(claimsOf), shop, answers)
+  return leaf && restOf(flitch, leaf, claimsAndPanels(faces), shop, answers)
 }
 
-function restOf(flitch: Flitch, leaf: Leaf, claims: readonly Claim[], shop: Shop, answers: Answers): LeafRest | null {
+interface Claims {
+  readonly claims: readonly Claim[]
+  readonly finished: ReadonlySet<PartId>
+}
+
+const claimsAndPanels = (faces: readonly LedgerFace[]): Claims => ({
+  claims: faces.flatMap(claimsOf),
+  finished: new Set(faces.flatMap(({ part }) => (part.finished ? [part.id] : []))),
+})
+
+function restOf(
+  flitch: Flitch,
+  leaf: Leaf,
+  { claims, finished }: Claims,
+  shop: Shop,
+  answers: Answers,
+): LeafRest | null {
   const planned = claims.filter((claim) => claim.flitch === flitch.id && claim.leaf === leaf.number && !claim.cut)
   const taken = [
     ...planned.flatMap(({ region }) => region.map(([outer]) => outer)),
@@ -87,7 +105,8 @@ function restOf(flitch: Flitch, leaf: Leaf, claims: readonly Claim[], shop: Shop
   ]
   if (taken.length === 0) return null
   const offcuts = answers('offcuts', [flitch, leaf, shop, ...taken], () => leafOffcuts(flitch, leaf, shop, taken))
-  return { flitch: flitch.id, leaf: leaf.number, outline: leafOutline(flitch, leaf), taken, offcuts }
+  const letGo = [...planned, ...leaf.cuts].every(({ part }) => finished.has(part))
+  return { flitch: flitch.id, leaf: leaf.number, outline: leafOutline(flitch, leaf), taken, offcuts, letGo }
 }
 
 /** What is left of a leaf from which this is taken. */
@@ -150,6 +169,10 @@ function useOf(strip: GrainStrip | null, shop: Shop): OffcutUse {
   return width >= LEAST_PATCH.width && length >= LEAST_PATCH.length ? 'patches' : 'waste'
 }
 
-/** Those worth keeping, in the order of their labels. */
+/** Those worth keeping, in the order of their labels; none of leaves whose panels are finished. */
 export const worthKeeping = (rests: readonly LeafRest[]): readonly Offcut[] =>
-  rests.flatMap(({ offcuts }) => offcuts.filter(({ use }) => use !== 'waste'))
+  rests.flatMap(({ offcuts, letGo }) => (letGo ? [] : offcuts.filter(({ use }) => use !== 'waste')))
+
+/** The leaves whose offcuts are let go of: all panels that take from them are finished. */
+export const leavesLetGo = (rests: readonly LeafRest[]): readonly number[] =>
+  rests.flatMap(({ leaf, letGo }) => (letGo ? [leaf] : []))

@@ -3,7 +3,8 @@
  *
  * Input: what is left of a leaf, a spot in leaf mm, the patch taken to be round. Output: a place in an offcut's
  * largest sound strip, so that the whole patch lies in it; those through which the same lines of grain run come before
- * those beside, then the nearest. Tolerance: that of floating-point steps. Failure: null where no offcut is wide enough.
+ * those beside, then the nearest. Tolerance: that of floating-point steps. Failure: null where no offcut is wide enough, or
+ * they are let go of.
  */
 import { boxHeight, boxWidth, type Box } from '../geometry/box'
 import { distance, point, type Point } from '../geometry/point'
@@ -21,7 +22,12 @@ export interface OffcutSpot {
   readonly sameLines: boolean
 }
 
-export function offcutBeside({ outline, offcuts }: LeafRest, at: Point<'leaf'>, radius: number): OffcutSpot | null {
+export function offcutBeside(
+  { outline, offcuts, letGo }: LeafRest,
+  at: Point<'leaf'>,
+  radius: number,
+): OffcutSpot | null {
+  if (letGo) return null
   const spots = offcuts.flatMap((offcut): readonly OffcutSpot[] => {
     const near = offcut.use === 'waste' || !offcut.strip ? null : nearestFit(offcut.strip.box, at, radius)
     const spot = near && leafSpot(outline, near)

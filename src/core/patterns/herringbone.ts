@@ -3,7 +3,8 @@ import { compose, rotation, translation, type Transform } from '../geometry/tran
 import { columnBounds, columnId, equalColumns } from './columns'
 import { layAt, type Bound, type Plan, type PlannedCell, type Sizes } from './pattern'
 import type { HerringboneRecipe } from './recipe'
-import { BETWEEN_PIECES, fartherAlong, leavesByLength, shareOf } from './shared-leaves'
+import { BETWEEN_PIECES } from '../shop'
+import { fartherAlong, leavesByLength, shareOf } from './shared-leaves'
 
 export const USUAL_HERRINGBONE: HerringboneRecipe = {
   pattern: 'herringbone',

@@ -15,7 +15,8 @@ import {
   type Sizes,
 } from './pattern'
 import type { ParquetRecipe } from './recipe'
-import { BETWEEN_PIECES, fartherAlong, leavesByLength, shareOf } from './shared-leaves'
+import { BETWEEN_PIECES } from '../shop'
+import { fartherAlong, leavesByLength, shareOf } from './shared-leaves'
 
 export const USUAL_PARQUET: ParquetRecipe = {
   pattern: 'parquet',

@@ -1,4 +1,5 @@
 import { translation, compose, type Transform } from '../geometry/transform'
+import { BETWEEN_PIECES } from '../shop'
 
 /** Where a piece comes from when leaves give several, one behind the other along the grain. */
 export interface Share {
@@ -17,9 +18,6 @@ export function shareOf(i: number, pieces: number, leaves: number): Share {
 /** A lay whose window lies so far along the grain behind the first one of its leaf. */
 export const fartherAlong = (lay: Transform<'window', 'panel'>, by: number): Transform<'window', 'panel'> =>
   by === 0 ? lay : compose(lay, translation<'window'>(0, -by))
-
-/** Kept between two rough pieces on a leaf, for the knife. */
-export const BETWEEN_PIECES = 2
 
 /** The fewest leaves by length alone, for `pieces` of which one begins every `pitch` mm. */
 export const leavesByLength = (pieces: number, pitch: number, longest: number): number =>

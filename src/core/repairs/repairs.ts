@@ -1,22 +1,23 @@
 /**
  * What has to be mended in the leaves of a face, and what need not be, since it falls in the waste.
  *
- * Input: a face as laid, and the shop. Output: a repair for each defect in each piece, in working order; the defects of
- * the face's leaves that lie in none of its pieces. What only touches a piece counts as lying in it. Failure: none.
+ * Input: a face as laid, and the shop. Output: a repair for each defect in each piece, in working order, on whichever
+ * leaf the wood of a made-up piece comes from; the defects of the face's leaves that lie in none of its pieces. What
+ * only touches a piece counts as lying in it. Failure: none.
  *
  * The order is common practice: splits are taped while the leaf is whole, before the knife can make them run; then what
  * is torn is laid down and patches are let in, before the leaves are taped to each other.
  */
 import type { LaidFace, Piece } from '../fit/lay-face'
-import { takenOfLeaf } from '../fit/piece-parts'
+import { pieceParts } from '../fit/piece-parts'
 import { boxAround, boxCentre, boxHeight, boxWidth, regionBox } from '../geometry/box'
 import { intersect } from '../geometry/clip'
 import { grown } from '../geometry/offset'
 import { distance, type Point } from '../geometry/point'
-import { regionArea, ringEdges, type Ring } from '../geometry/polygon'
+import { regionArea, ringEdges, type Region, type Ring } from '../geometry/polygon'
 import { distanceToEdge } from '../geometry/segment'
 import type { CellId } from '../ids'
-import { leafOutline } from '../leaves/bundle'
+import { findLeaf, leafOutline } from '../leaves/bundle'
 import type { BreakThrough, Defect, DefectKind, Leaf } from '../leaves/leaf'
 import { leafSpot, type LeafSpot } from '../seams/find-patch'
 import type { Shop } from '../shop'
@@ -65,8 +66,8 @@ export interface RepairPlan {
 const ORDER: readonly Mending['mend'][] = ['tape', 'lay down', 'back', 'patch']
 
 export function planRepairs(face: LaidFace, shop: Shop): RepairPlan {
-  const inRun = [...face.pieces].sort((p, q) => p.cell.rank - q.cell.rank)
-  const repairs = inRun.flatMap((piece) => (piece.leaf ? repairsIn(face, piece, piece.leaf, shop) : []))
+  const inRun = [...face.pieces].sort((p, q) => p.cell.rank - q.cell.rank).map(withWood)
+  const repairs = inRun.flatMap((taken) => repairsIn(face, taken, shop))
   return {
     // sorting keeps the order of the run within each kind of work
     repairs: repairs.sort((p, q) => ORDER.indexOf(p.mending.mend) - ORDER.indexOf(q.mending.mend)),
@@ -74,22 +75,38 @@ export function planRepairs(face: LaidFace, shop: Shop): RepairPlan {
   }
 }
 
-function repairsIn(face: LaidFace, piece: Piece, leaf: Leaf, shop: Shop): readonly Repair[] {
-  return leaf.defects
-    .filter((defect) => liesIn(defect, takenOfLeaf(piece)))
-    .flatMap((defect): readonly Repair[] => {
-      const mending = mendingOf(defect, piece, leafOutline(face.flitch, leaf), shop, face.part.showClass)
-      if (!mending) return []
-      return [{ leaf: leaf.number, cell: piece.cell.id, defect, spot: spotOf(face, leaf, defect), mending }]
-    })
+/** A piece, and what it takes of each leaf: one that is made up takes of every leaf that its parts come from. */
+interface Taken {
+  readonly piece: Piece
+  readonly wood: ReadonlyMap<number, Region<'leaf'>>
 }
 
-function sparedIn(face: LaidFace, pieces: readonly Piece[]): readonly Spared[] {
-  const leaves = new Set(pieces.flatMap(({ leaf }) => leaf ?? []))
-  return [...leaves].flatMap((leaf) => {
-    const ours = pieces.filter((piece) => piece.leaf === leaf)
+function withWood(piece: Piece): Taken {
+  const wood = new Map<number, Region<'leaf'>>()
+  for (const { leaf, rough } of pieceParts(piece)) wood.set(leaf, [...(wood.get(leaf) ?? []), ...rough])
+  return { piece, wood }
+}
+
+function repairsIn(face: LaidFace, { piece, wood }: Taken, shop: Shop): readonly Repair[] {
+  return [...wood].flatMap(([number, taken]) => {
+    const leaf = findLeaf(face.flitch, number)
+    if (!leaf) return []
     return leaf.defects
-      .filter((defect) => isMendable(defect.kind) && !ours.some((piece) => liesIn(defect, takenOfLeaf(piece))))
+      .filter((defect) => liesIn(defect, taken))
+      .flatMap((defect): readonly Repair[] => {
+        const mending = mendingOf(defect, piece, leafOutline(face.flitch, leaf), shop, face.part.showClass)
+        return mending ? [{ leaf: number, cell: piece.cell.id, defect, spot: spotOf(face, leaf, defect), mending }] : []
+      })
+  })
+}
+
+/** Of the leaves that lie in the cells; what is wrong with a leaf that only gives a strip is its own affair. */
+function sparedIn(face: LaidFace, pieces: readonly Taken[]): readonly Spared[] {
+  const leaves = new Set(pieces.flatMap(({ piece }) => piece.leaf ?? []))
+  return [...leaves].flatMap((leaf) => {
+    const wood = pieces.flatMap((taken) => taken.wood.get(leaf.number) ?? [])
+    return leaf.defects
+      .filter((defect) => isMendable(defect.kind) && !liesIn(defect, wood))
       .map((defect) => ({ leaf: leaf.number, defect, spot: spotOf(face, leaf, defect) }))
   })
 }
@@ -151,8 +168,8 @@ function openingOf(defect: Defect, outline: Ring<'leaf'>): Opening {
 // a line has no area: half a millimetre of wood along it goes with it
 const defectShape = (defect: Defect) => grown(defect, defect.shape === 'line' ? 0.25 : 0)
 
-const liesIn = (defect: Defect, piece: Ring<'leaf'>): boolean =>
-  regionArea(intersect<'leaf'>(defectShape(defect), [[piece]])) > 0.01
+const liesIn = (defect: Defect, wood: Region<'leaf'>): boolean =>
+  wood.some((polygon) => regionArea(intersect<'leaf'>(defectShape(defect), [polygon])) > 0.01)
 
 const spotOf = ({ flitch }: LaidFace, leaf: Leaf, defect: Defect): LeafSpot | null =>
   leafSpot(leafOutline(flitch, leaf), boxCentre(regionBox(defectShape(defect))))

@@ -10,6 +10,7 @@ import type { LoneLeaf } from '../templates/packets'
 import { showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
 import { bold, cardPage, column, onCard, plain } from './card'
+import { checkMark } from './check-mark'
 import { CHALK, chalkItems, chalkSentence } from './chalk-words'
 import { cutFigures } from './cut-figures'
 import { figureRows, tickBox } from './draw-packet-card'
@@ -46,7 +47,7 @@ function leafCard(face: JudgedFace, lone: LoneLeaf, unit: LengthUnit, box: Box<'
   const head = column(min, left, [
     bold(`Leaf ${piece.leaf?.number ?? '–'}, ${piece.cell.id}`, 8),
     plain(textCutTo(`${face.part.name}, ${turnInWords(piece)}`, left, 3.8), 3.8),
-    plain(`Numbered side up. ${whyWords(lone, unit)}`, 3.5),
+    plain(piece.cut ? 'Cut already: joint and lay it.' : `Numbered side up. ${whyWords(lone, unit)}`, 3.5),
   ])
   const figures = { min, max: point<'sheet'>(min.x + left, max.y) }
   const rows = figureRows(cutFigures(face.flitch, piece, template, unit), figures, head.bottom + 0.5, 5.5)
@@ -64,17 +65,18 @@ function leafCard(face: JudgedFace, lone: LoneLeaf, unit: LengthUnit, box: Box<'
     line('mark', [point(min.x, end), point(max.x, end)], { pen: 0.2 }),
     ...column(point(min.x, end), max.x - min.x, [plain(chalkSentence(mark, unit), 3.3)]).items,
     ...chalkItems(String(piece.leaf?.number ?? ''), piece, point(min.x, max.y - CHALK.height)),
-    ...ticks(point(min.x + CHALK.width + 6, max.y - CHALK.height)),
+    ...ticks(point(min.x + CHALK.width + 6, max.y - CHALK.height), piece.cut),
   ]
 }
 
 /** Room for the sentence over the chalk mark. */
 const CHALK_WORDS = 9.6
 
-const ticks = ({ x, y }: Point<'sheet'>): readonly Item[] =>
+const ticks = ({ x, y }: Point<'sheet'>, isCut: boolean): readonly Item[] =>
   ['numbered', 'cut', 'jointed', 'laid'].flatMap((words, i) => {
     const at = point<'sheet'>(x + (i % 2) * 22, y + (i < 2 ? 4 : 13))
-    return [tickBox(at.x, at.y), text(point(at.x + 3.8, at.y + 1.2), words, { size: 3.3 })]
+    const done = words === 'cut' && isCut ? [checkMark(at.x, at.y, 2.6)] : []
+    return [tickBox(at.x, at.y), ...done, text(point(at.x + 3.8, at.y + 1.2), words, { size: 3.3 })]
   })
 
 function whyWords({ piece: { place }, why, template }: LoneLeaf, unit: LengthUnit): string {

@@ -48,7 +48,8 @@ export function drawOffcuts(
 function restRow(rest: LeafRest, scale: number, unit: LengthUnit, page: PageSize) {
   const kept = worthKeeping([rest])
   const words = kept.map((offcut) => `${offcut.label}: ${offcutWords(offcut, unit)}`).join('.  ')
-  const lines = textLines(words || 'Nothing worth keeping.', page.width - 2 * PAGE_ROOM - NUMBER, SIZE)
+  const none = rest.letGo ? 'Let go of: the panels cut from it are finished.' : 'Nothing worth keeping.'
+  const lines = textLines(words || none, page.width - 2 * PAGE_ROOM - NUMBER, SIZE)
   const box = boxAround(rest.outline)
   const tall = boxWidth(box) * scale
   return {

@@ -13,6 +13,7 @@ import { registerPins } from '../templates/register-pins'
 import type { LengthUnit } from '../units/unit'
 import { bold, cardPage, column, onCard, plain } from './card'
 import { CARD_CAUTIONS } from './cautions'
+import { checkMark } from './check-mark'
 import { CHALK, chalkItems, chalkSentence } from './chalk-words'
 import { cutFigures, type CutFigure } from './cut-figures'
 import { placeFigure } from './figures'
@@ -47,18 +48,29 @@ export function drawPacketCard(
 
 /** What is cut and at which figures, to be read at arm's length. */
 function frontItems(face: JudgedFace, packet: Packet, unit: LengthUnit, { min, max }: Box<'sheet'>): readonly Item[] {
-  const lead = present(packet.pieces[0], 'a packet has pieces')
+  const lead = leadOf(packet)
   const width = max.x - min.x
   const head = column(min, width, [
     bold(`Packet ${packet.name}`, 11),
     plain(textCutTo(`${face.part.name}, template ${packet.template.name}`, width, 4.4), 4.4),
-    bold(`${packet.pieces.length} leaves, one cut for all`, 6),
+    bold(toCutWords(packet), 6),
     plain(`Numbered side up. Measured on the top one, leaf ${present(lead.leaf, 'a packet has leaves').number}.`, 4.2),
   ])
   return [
     ...head.items,
     ...figureRows(cutFigures(face.flitch, lead, packet.template, unit), { min, max }, head.bottom + 2, 9.5),
   ]
+}
+
+const stillToCut = ({ pieces }: Packet): readonly Piece[] => pieces.filter(({ cut }) => !cut)
+
+/** The leaf that lies on top of those that are still to be cut: what is cut already has left the stack. */
+const leadOf = (packet: Packet): Piece => stillToCut(packet)[0] ?? present(packet.pieces[0], 'a packet has pieces')
+
+function toCutWords(packet: Packet): string {
+  const [open, all] = [stillToCut(packet).length, packet.pieces.length]
+  if (open === all) return `${all} leaves, one cut for all`
+  return open === 0 ? `All ${all} leaves are cut` : `${open} of ${all} leaves still to cut`
 }
 
 /** Each cut with its tag, its figure as large as goes, and from where it is measured. */
@@ -99,8 +111,8 @@ function figureRow({ tag, what, figure, from }: CutFigure, { x, y }: Point<'shee
 
 /** The leaf with its cuts and pins. */
 function pictureItems(face: JudgedFace, packet: Packet, { min, max }: Box<'sheet'>): readonly Item[] {
-  const lead = present(packet.pieces[0], 'a packet has pieces')
-  const pins = registerPins(face.flitch, packet.pieces) ?? []
+  const lead = leadOf(packet)
+  const pins = registerPins(face.flitch, stillToCut(packet)) ?? []
   const box: Box<'sheet'> = { min: point(min.x + 18, min.y + 8), max: point(max.x - 18, max.y - 8) }
   const middle = (min.x + max.x) / 2
   return [
@@ -132,6 +144,7 @@ function tableItems(pieces: readonly Piece[], { min, max }: Box<'sheet'>): reado
       text(point(min.x + 16, y + 3.4), piece.cell.id, { size: 3.6, weight: 'bold' }),
       text(point(min.x + 16, y + 6.7), turnInWords(piece), { size: 3.2 }),
       ...TICKS.map((_, k) => tickBox(tickAt(k), y + TABLE_ROW / 2)),
+      ...(piece.cut ? [checkMark(tickAt(TICKS.indexOf('cut')), y + TABLE_ROW / 2, 2.6)] : []),
     ]
   })
   return [...head, ...rows]
@@ -142,17 +155,22 @@ export const tickBox = (x: number, y: number): Item =>
   frame('mark', { min: point(x - 2.6, y - 2.6), max: point(x + 2.6, y + 2.6) }, { pen: 0.3 })
 
 function noteItems(face: JudgedFace, packet: Packet, unit: LengthUnit, { min, max }: Box<'sheet'>): readonly Item[] {
-  const lead = present(packet.pieces[0], 'a packet has pieces')
-  const pins = registerPins(face.flitch, packet.pieces)
+  const lead = leadOf(packet)
+  const open = stillToCut(packet)
+  const pins = open.length > 0 ? registerPins(face.flitch, open) : null
   const mark = chalkMark(face, lead)
   const words = column(point(min.x, min.y), max.x - min.x, [
     bold('Chalk every leaf first', 5.4),
     plain(chalkSentence(mark, unit), 3.9),
   ])
   const below = column(point(min.x, words.bottom + CHALK.height + 4), max.x - min.x, [
-    bold(`Stack ${leavesInWords(packet.pieces)}`, 4.4),
-    plain('By the register lines across the bundle’s edge, numbered ends together, numbered side up.', 3.9),
-    plain(pins ? pinSentence(face, lead, pins, unit) : NO_PINS, 3.9),
+    ...(open.length > 0
+      ? [
+          bold(`Stack ${leavesInWords(open)}`, 4.4),
+          plain('By the register lines across the bundle’s edge, numbered ends together, numbered side up.', 3.9),
+          plain(pins ? pinSentence(face, lead, pins, unit) : NO_PINS, 3.9),
+        ]
+      : []),
     bold('Dry-lay before you cut the next run.', 5),
     ...CARD_CAUTIONS.map((caution) => plain(caution, 3.3)),
   ])

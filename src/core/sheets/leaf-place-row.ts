@@ -7,6 +7,7 @@ import { point } from '../geometry/point'
 import type { Flitch } from '../leaves/flitch'
 import { leafPlace, type EndPlace } from '../templates/leaf-place'
 import type { LengthUnit } from '../units/unit'
+import { checkMark } from './check-mark'
 import { placeFigure } from './figures'
 import { turnInWords } from './leaf-words'
 import { PAGE_ROOM } from './page-head'
@@ -29,8 +30,9 @@ const PIECE: Column = { at: 0.085, head: ['Piece,', 'how laid'], anchor: 'start'
 const ALONG: Column = { at: 0.225, head: ['Along, from', 'the numbered end'], anchor: 'start' }
 const NEAR: Column = { at: 0.485, head: ['Near end: from left,', 'right wild edge'], anchor: 'start' }
 const FAR: Column = { at: 0.67, head: ['Far end: from left,', 'right wild edge'], anchor: 'start' }
+const CUT: Column = { at: 0.87, head: ['', 'cut'], anchor: 'middle' }
 const BOXES: readonly Column[] = [
-  { at: 0.87, head: ['', 'cut'], anchor: 'middle' },
+  CUT,
   { at: 0.928, head: ['', 'joint'], anchor: 'middle' },
   { at: 0.98, head: ['', 'laid'], anchor: 'middle' },
 ]
@@ -52,6 +54,7 @@ export function placeRow(flitch: Flitch, piece: Piece, unit: LengthUnit, page: P
     put(PIECE, 3.8, piece.cell.id, 4.4, 'bold'),
     put(PIECE, 8, turnInWords(piece), SMALLEST_TEXT),
     ...BOXES.map((column) => tickBox(columnAt(page, column), y + 4.7)),
+    ...(piece.cut ? [checkMark(columnAt(page, CUT), y + 4.7, 2.3)] : []),
     line('mark', [point(PAGE_ROOM, y + ROW - 1.6), point(page.width - PAGE_ROOM, y + ROW - 1.6)], { pen: 0.1 }),
   ]
   if (!piece.leaf) return [put(LEAF, 7, '–', 7.5, 'bold'), put(ALONG, 6.6, 'no leaf is left', FIGURES), ...items]

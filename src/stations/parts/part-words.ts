@@ -26,9 +26,10 @@ const ON_CENTRE: Readonly<Record<string, string>> = {
   crossing: 'seams cross on the centre',
 }
 
-/** What is wrong comes first, else what lies on the centre. */
+/** A finished panel is finished; else what is wrong comes first, then what lies on the centre. */
 export function partState(face: DerivedPart | null): PartState {
   if (!face) return { words: 'its flitch is not in the job', mood: 'wrong' }
+  if (face.part.finished) return { words: 'finished', mood: 'good' }
   if (!fitsItsLeaves(face)) return { words: 'does not fit these leaves', mood: 'wrong' }
   const wrong = thingsToMend(face)
   if (wrong > 0) return { words: `${wrong} ${wrong === 1 ? 'thing' : 'things'} to mend`, mood: 'wrong' }
