@@ -2,6 +2,8 @@ import fs from 'node:fs'
 import { createRequire } from 'node:module'
 import { derive, type DerivedPart } from '../core/derive'
 import type { SheetSet } from '../core/drawing/sheet-set'
+import { hasPlace } from '../core/fit/fits'
+import { waysToFit, type FitAdvice } from '../core/fit/ways-to-fit'
 import type { Job } from '../core/job/job'
 import { ok, refused, type Result } from '../core/result'
 import { drawFace } from '../core/sheets/draw-face'
@@ -97,8 +99,12 @@ async function partFiles(task: PartTask) {
     correction: wanted.printing.correction,
   }
   const held = files.map(({ name }) => ({ file: name, holds: name === templates.file ? printed!.holds : [] }))
-  return ok({ files, summary: summarisePart(face, job.unit, templates, held) })
+  return ok({ files, summary: summarisePart(face, job.unit, templates, held, adviceFor(face, job)) })
 }
+
+/** What would make a face fit; null for one that does. */
+const adviceFor = (face: DerivedPart, { shop }: Job): FitAdvice | null =>
+  hasPlace(face) ? null : waysToFit(face.part, face.flitch, shop, rememberingAnswers())
 
 /** The PDF of the sheets that are wanted; null when none is. */
 async function partPdf({ job, face, set, name, wanted: { printing }, only, fonts }: PartTask) {

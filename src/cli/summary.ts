@@ -1,7 +1,8 @@
-import { findingSentence } from '../core/checks/wording'
+import { findingSentence, remedyLabel } from '../core/checks/wording'
 import type { DerivedPart } from '../core/derive'
 import type { Cell } from '../core/faces/cells'
 import type { Piece } from '../core/fit/lay-face'
+import type { FitAdvice } from '../core/fit/ways-to-fit'
 import { backOnLeaf, pieceParts } from '../core/fit/piece-parts'
 import type { Edges } from '../core/geometry/box'
 import type { Point, Space } from '../core/geometry/point'
@@ -32,18 +33,19 @@ export interface WrittenFile {
   readonly holds: readonly { readonly sheet: string; readonly from: number; readonly to: number }[]
 }
 
-/** Everything about a part as plain numbers: mm, degrees, rings as [[x, y], …]. */
+/** Everything about a part as plain numbers: mm, degrees, rings as [[x, y], …]. `advice` where it does not fit. */
 export function summarisePart(
   face: DerivedPart,
   unit: LengthUnit,
   templates: WrittenTemplates,
   files: readonly WrittenFile[],
+  advice: FitAdvice | null,
 ) {
   const { part, play } = face
   const { recipe } = part
   return {
     name: part.name,
-    finished: part.finished,
+    panelFinished: part.finished,
     match: recipe.pattern === 'strips' ? recipe.match : recipe.pattern,
     arrangement: recipe.pattern === 'strips' ? recipe.arrangement : null,
     ...(recipe.pattern === 'radial' ? { radialMatch: recipe.match } : {}),
@@ -77,6 +79,7 @@ export function summarisePart(
       area: regionArea(play.region),
       polygons: rings(play.region),
     },
+    waysToFit: advice && adviceOf(advice, unit),
     findings: face.findings.map((finding) => ({
       code: finding.code,
       grade: finding.grade,
@@ -90,6 +93,13 @@ export function summarisePart(
     files,
   }
 }
+
+/** What would make a face fit that does not, the cheapest in wood first; which leaves govern it. */
+const adviceOf = ({ governing, ways, scarf }: FitAdvice, unit: LengthUnit) => ({
+  governing,
+  ways: ways.map((way) => ({ ...way, sentence: remedyLabel(way, unit) })),
+  scarf,
+})
 
 /** The border as decided and as laid; null without one. */
 const borderOf = ({ part, border }: DerivedPart) =>

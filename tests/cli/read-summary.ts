@@ -28,6 +28,8 @@ export interface PartSummary {
   readonly radialMatch?: string
   readonly arrangement: string | null
   readonly leafCount: number
+  /** What would make it fit; null where it does. */
+  readonly waysToFit: { readonly ways: readonly { readonly remedy: string; readonly sentence: string }[] } | null
   readonly firstLeaf: number
   readonly panel: { readonly width: number; readonly length: number }
   /** The rings of the three sizes, about the panel's middle. */

@@ -145,6 +145,14 @@ describe.each(JOB_NAMES)('%s', (name) => {
     expect(pressing.hours.steps.reduce((sum, { hands }) => sum + hands, 0)).toBeCloseTo(pressing.hours.hands, 9)
   })
 
+  it('[F20] a part that does not fit is told what would make it', () => {
+    for (const part of parts) if (part.play.empty) expect(part.waysToFit).not.toBeNull()
+    if (name !== 'leaf-too-short') return
+    const ways = parts.flatMap((part) => part.waysToFit?.ways ?? [])
+    expect(ways.length).toBeGreaterThan(1)
+    for (const { sentence } of ways) expect(sentence).toMatch(/^[A-Z0-9]/)
+  })
+
   it('[T11] the cells tile the taped sheet', () => {
     for (const part of parts) {
       const { left, right, top, bottom } = sheetOf(part)

@@ -75,6 +75,18 @@ test('a cut marked done can’t be moved, until the tick is taken off', { tag: '
   await page.getByRole('button', { name: /^Undo/ }).click()
 
   await goTo(page, 'Cutting')
+  const other = page.getByRole('checkbox', { name: /^Leaf 4, L1: / })
+  const finished = page.getByRole('checkbox', { name: /^Panel finished/ })
+  await expect(finished).toBeDisabled()
+  await other.check()
+  await finished.check()
+  await expect(page.getByRole('navigation').getByText(/ready to cut, 1 finished$/)).toBeVisible()
+  await expect(other).toBeDisabled()
+  await page.locator('summary', { hasText: 'What is left of these leaves' }).click()
+  // leaf 3 gives the lamp table a wedge, which is not finished
+  await expect(page.getByText(/^What is left of leaf 4 is let go of/)).toBeVisible()
+  await finished.uncheck()
+  await other.uncheck()
   await leaf.uncheck()
   await expect(page.getByText('Leaf 3, R1: safe')).toBeVisible()
   await goTo(page, 'Face')
