@@ -67,4 +67,10 @@ export type Remedy =
   /** Another arrangement of the same pattern. */
   | { readonly remedy: 'arrangement'; readonly arrangement: 'running' | 'balance' | 'centre balance' }
   /** The leaf lies in the cell no longer made up, or is made up thus; `cell` may be the whole run. */
-  | { readonly remedy: 'make up'; readonly cell: CellId; readonly makeUp: MakeUp | null }
+  /** `offcut`: the label of the one that the strip comes from, if it is one. */
+  | {
+      readonly remedy: 'make up'
+      readonly cell: CellId
+      readonly makeUp: MakeUp | null
+      readonly offcut?: string | undefined
+    }

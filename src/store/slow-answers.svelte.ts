@@ -84,8 +84,8 @@ export class SlowAnswers {
     this.#known = new Map([...others, [key, slow] as const].slice(-KEPT))
   }
 
-  #key({ kind, part, flitch, shop }: Question): string {
-    return [kind, ...[part, flitch, shop].map((thing) => this.#numberOf(thing))].join(' ')
+  #key({ kind, part, flitch, shop, stock }: Question): string {
+    return [kind, ...[part, flitch, shop, ...(stock ? [stock] : [])].map((thing) => this.#numberOf(thing))].join(' ')
   }
 
   #numberOf(thing: object): number {

@@ -3,8 +3,10 @@ import { commandSentence } from '../core/commands/command-trouble'
 import type { Next } from '../core/commands/change-within'
 import { holdCuts } from '../core/commands/hold-cuts'
 import { derive, type DerivedPart } from '../core/derive'
+import type { Stock } from '../core/fit/joint-ways'
 import type { Question, QuestionKind } from '../core/fit/questions'
 import { jobRests, leafRest, type LeafRest } from '../core/ledger/offcuts'
+import { stockOf } from '../core/ledger/stock'
 import type { FlitchId, PartId } from '../core/ids'
 import type { Job, Part } from '../core/job/job'
 import type { Flitch } from '../core/leaves/flitch'
@@ -84,8 +86,19 @@ export class Workshop {
   }
 
   /** A question about a face as it is decided now. */
-  question<K extends QuestionKind>(kind: K, { part, flitch }: DerivedPart): Question<K> {
-    return { kind, part, flitch, shop: this.job.shop }
+  question<K extends QuestionKind>(kind: K, face: DerivedPart): Question<K> {
+    const { part, flitch } = face
+    const asked = { kind, part, flitch, shop: this.job.shop }
+    return kind === 'ways to fit' && this.#isWhole ? { ...asked, stock: this.#stockFor(face) } : asked
+  }
+
+  /** What the other faces leave, for strips; the same as long as they are. */
+  #stockFor({ part, flitch }: DerivedPart): Stock {
+    const { shop } = this.job
+    const others = this.derived.parts.filter((face) => face.part.id !== part.id)
+    // by what was decided: a face is told anew where another one takes the same wood
+    const decided = others.flatMap((face) => [face.part, face.flitch])
+    return this.#answers('stock', [flitch, shop, ...decided], () => stockOf(others, flitch, shop, this.#answers))
   }
 
   /** A face as it would be if its part were decided thus. */

@@ -231,10 +231,13 @@ export function remedyLabel(remedy: Remedy, unit: LengthUnit): string {
   }
 }
 
-function makeUpLabel({ cell, makeUp }: Extract<Remedy, { remedy: 'make up' }>, say: Say): string {
+const sourceWords = (from: number | null, offcut?: string): string =>
+  offcut ? ` from offcut ${offcut}` : from === null ? '' : ` from leaf ${from}`
+
+function makeUpLabel({ cell, makeUp, offcut }: Extract<Remedy, { remedy: 'make up' }>, say: Say): string {
   const whose = cell === WHOLE_RUN ? 'the whole run' : `the leaf of ${cell}`
   if (!makeUp) return cell === WHOLE_RUN ? 'Take the leaves as they are' : 'Take the leaf as it is'
   return makeUp.how === 'longer'
     ? `Scarf ${whose}: 1 in ${(1 / makeUp.cut.slope).toFixed(1)}, ${say.place(makeUp.cut.gain)} longer`
-    : `Make ${whose} wider by a strip ${say.place(makeUp.strip.max.x - makeUp.strip.min.x)} wide`
+    : `Make ${whose} wider by a strip ${say.place(makeUp.strip.max.x - makeUp.strip.min.x)} wide${sourceWords(makeUp.from, offcut)}`
 }

@@ -1,4 +1,6 @@
 import type { Remedy } from '../finding'
+import { boxCentre } from '../geometry/box'
+import { regionCovers, type Region } from '../geometry/polygon'
 import type { Part } from '../job/job'
 import { WHOLE_RUN, type MakeUp } from '../job/make-up'
 import { rawWoodFor, usableArea } from '../leaves/usable'
@@ -10,18 +12,31 @@ import { commonDemand, scarfLoss, searchLengthening, searchWidening, type StripS
 /** Whether a part, changed, has a place for all its pieces. */
 export type Fits = (changed: Part) => boolean
 
+/** What other faces leave of the flitch's leaves. */
+export interface Stock {
+  /** Labelled offcuts, each as the sound wood that strips can be ripped from. */
+  readonly offcuts: readonly { readonly leaf: number; readonly label: string; readonly wood: Region<'leaf'> }[]
+  /** Leaves of which something is taken: none of them is whole any more. */
+  readonly taken: readonly number[]
+}
+
+export const NO_STOCK: Stock = { offcuts: [], taken: [] }
+
 export interface JointScene {
   readonly part: Part
   readonly shop: Shop
   readonly fits: Fits
   readonly governing: readonly Governing[]
+  readonly stock: Stock
 }
 
 /** Leaves made longer or wider: the whole run as a packet, or the one leaf without which the others fit. */
-export function jointSearch(face: LaidFace, { part, shop, fits, governing }: JointScene) {
+export function jointSearch(face: LaidFace, { part, shop, fits, governing, stock }: JointScene) {
   const pieces = face.pieces.filter(({ leaf, made }) => leaf !== null && made === null)
   const madeUp = (cell: string, makeUp: MakeUp | null): readonly Remedy[] =>
-    makeUp && fits({ ...part, madeUp: { ...part.madeUp, [cell]: makeUp } }) ? [{ remedy: 'make up', cell, makeUp }] : []
+    makeUp && fits({ ...part, madeUp: { ...part.madeUp, [cell]: makeUp } })
+      ? [{ remedy: 'make up', cell, makeUp, ...labelOf(makeUp, stock) }]
+      : []
   const alone = pieces.length > 1 ? soleTrouble(governing, pieces) : null
   return {
     strips(): readonly Remedy[] {
@@ -33,7 +48,8 @@ export function jointSearch(face: LaidFace, { part, shop, fits, governing }: Joi
         alone &&
         searchWidening(alone.usable, commonDemand([alone]).wanted, scarfLoss(part, false), alone.leaf!.number, [
           { from: null, wood: alone.usable },
-          ...spareSources(face, shop),
+          ...offcutSources(face, stock),
+          ...spareSources(face, shop, stock),
         ])
       return [...madeUp(WHOLE_RUN, forRun), ...(alone ? madeUp(alone.cell.id, forOne) : [])]
     },
@@ -58,9 +74,22 @@ function soleTrouble(governing: readonly Governing[], pieces: readonly Piece[]):
   return pieces.find(({ cell }) => cell.id === first?.cell) ?? null
 }
 
-/** Wood for strips on leaves that the face does not use, those kept back as spares first. */
-function spareSources({ part, flitch, pieces }: LaidFace, shop: Shop): readonly StripSource[] {
-  const used = new Set(pieces.map(({ leaf }) => leaf?.number))
+/** Offcuts of leaves that the face itself does not use. */
+const offcutSources = ({ pieces }: LaidFace, { offcuts }: Stock): readonly StripSource[] =>
+  offcuts
+    .filter(({ leaf }) => pieces.every((piece) => piece.leaf?.number !== leaf))
+    .map(({ leaf, wood }) => ({ from: leaf, wood }))
+
+/** The offcut that a strip comes from, by its label. */
+function labelOf(makeUp: MakeUp, { offcuts }: Stock): { readonly offcut?: string } {
+  if (makeUp.how === 'longer') return {}
+  const found = offcuts.find(({ leaf, wood }) => leaf === makeUp.from && regionCovers(wood, boxCentre(makeUp.offcut)))
+  return found ? { offcut: found.label } : {}
+}
+
+/** Wood for strips on leaves of which nobody takes anything, those kept back as spares first. */
+function spareSources({ part, flitch, pieces }: LaidFace, shop: Shop, { taken }: Stock): readonly StripSource[] {
+  const used = new Set([...pieces.map(({ leaf }) => leaf?.number), ...taken])
   return flitch.leaves
     .filter(({ number, state }) => state !== 'set aside' && !used.has(number))
     .sort((p, q) => Number(q.state === 'spare') - Number(p.state === 'spare'))

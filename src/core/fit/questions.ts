@@ -2,6 +2,7 @@ import type { Part } from '../job/job'
 import type { Flitch } from '../leaves/flitch'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
+import type { Stock } from './joint-ways'
 import { proposalsInSteps, type FaceScore, type Proposals } from './proposals'
 import { waysToFitInSteps, type FitAdvice } from './ways-to-fit'
 
@@ -11,6 +12,8 @@ export interface Question<K extends QuestionKind = QuestionKind> {
   readonly part: Part
   readonly flitch: Flitch
   readonly shop: Shop
+  /** What strips may be ripped from; left out where it is not known, or does not matter. */
+  readonly stock?: Stock
 }
 
 export interface AnswerTo {
@@ -28,12 +31,12 @@ export interface AnswerStep<K extends QuestionKind = QuestionKind> {
 
 /** The steps to the answer of a question. `scores` is what else faces are judged by, as by their pictures. */
 export function answerInSteps<K extends QuestionKind>(
-  { kind, part, flitch, shop }: Question<K>,
+  { kind, part, flitch, shop, stock }: Question<K>,
   answers: Answers,
   scores: readonly FaceScore[] = [],
 ): Generator<AnswerStep<K>, void, void> {
   const steps: { readonly [Q in QuestionKind]: () => Generator<AnswerStep<Q>, void, void> } = {
-    'ways to fit': () => waysToFitInSteps(part, flitch, shop, answers),
+    'ways to fit': () => waysToFitInSteps(part, flitch, shop, answers, stock),
     proposals: () => proposalsInSteps(part, flitch, shop, answers, scores),
   }
   return steps[kind]()

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { applyRemedy } from '../commands/apply-remedy'
+import { remedyLabel } from '../checks/wording'
 import { derive } from '../derive'
 import type { Remedy } from '../finding'
 import { point } from '../geometry/point'
@@ -127,5 +128,20 @@ describe('ways to fit', () => {
     if (strip?.remedy !== 'make up' || strip.makeUp?.how !== 'wider') throw new Error('no strip')
     expect(strip.makeUp.cut).not.toBeNull()
     expect(wrongAfter(narrow, panel, strip)).toEqual([])
+  })
+
+  it('[X13] by a strip from a labelled offcut, and from no leaf of which others take something', () => {
+    const few = flitchOf(6, (number) => [number === 1 ? 220 : number === 2 ? 190 : 150, number === 2 ? 780 : 900])
+    const panel = { ...part, recipe: { ...part.recipe, count: 2 } as Part['recipe'] }
+    const wood = [[rectangle(60, 850)]] as const
+    const stock = { offcuts: [{ leaf: 5, label: '5b', wood }], taken: [3, 4, 5, 6] }
+    const { ways } = waysToFit(panel, few, USUAL_SHOP, withoutMemory, stock)
+    const strip = ways.find((way) => way.remedy === 'make up')
+    if (strip?.remedy !== 'make up' || strip.makeUp?.how !== 'wider') throw new Error('no strip')
+    expect([strip.offcut, strip.makeUp.from]).toEqual(['5b', 5])
+    expect(remedyLabel(strip, 'mm')).toMatch(/^Make the leaf of .* wider by a strip \d+ mm wide from offcut 5b$/)
+    expect(wrongAfter(few, panel, strip)).toEqual([])
+    const none = waysToFit(panel, few, USUAL_SHOP, withoutMemory, { ...stock, offcuts: [] })
+    expect(none.ways.filter(({ remedy }) => remedy === 'make up')).toEqual([])
   })
 })

@@ -9,7 +9,7 @@ import type { Shop } from '../shop'
 import type { Answers } from './answers'
 import { hasPlace } from './fits'
 import { governingLeaves, type Governing } from './governing'
-import { jointSearch, type Fits } from './joint-ways'
+import { jointSearch, NO_STOCK, type Fits, type Stock } from './joint-ways'
 import { layFace, type LaidFace } from './lay-face'
 import { WINDOW } from '../faces/window-group'
 
@@ -30,14 +30,20 @@ export interface FitStep {
 }
 
 /** All of `waysToFitInSteps` at once: as long as laying the face some dozens of times and two searches for a scarf. */
-export function waysToFit(part: Part, flitch: Flitch, shop: Shop, answers: Answers): FitAdvice {
+export function waysToFit(
+  part: Part,
+  flitch: Flitch,
+  shop: Shop,
+  answers: Answers,
+  stock: Stock = NO_STOCK,
+): FitAdvice {
   let advice: FitAdvice = { governing: [], ways: [], scarf: null }
-  for (const step of waysToFitInSteps(part, flitch, shop, answers)) ({ answer: advice } = step)
+  for (const step of waysToFitInSteps(part, flitch, shop, answers, stock)) ({ answer: advice } = step)
   return advice
 }
 
 /**
- * Least changes that would let a face fit which does not, each tried on the real leaves. Where nothing fits, the place
+ * Least changes that would let a face fit which does not, each tried on the real leaves; strips come from `stock` too. Where nothing fits, the place
  * that someone chose for the window is taken to be free.
  */
 export function* waysToFitInSteps(
@@ -45,6 +51,7 @@ export function* waysToFitInSteps(
   flitch: Flitch,
   shop: Shop,
   answers: Answers,
+  stock: Stock = NO_STOCK,
 ): Generator<FitStep, void, void> {
   const free: Part = { ...part, positions: withoutWindow(part) }
   const face = layFace(free, flitch, shop, answers)
@@ -61,7 +68,7 @@ export function* waysToFitInSteps(
   yield found(0.4, otherStarts(free, flitch, fits))
   yield found(0.5, otherArrangements(free, fits))
   yield found(0.6, otherCounts(free, fits))
-  const joints = jointSearch(face, { part: free, shop, fits, governing })
+  const joints = jointSearch(face, { part: free, shop, fits, governing, stock })
   yield found(0.7, joints.strips())
   const { way, scarf } = joints.scarf()
   yield found(1, way, scarf)
