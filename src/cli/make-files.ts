@@ -6,6 +6,7 @@ import { hasPlace } from '../core/fit/fits'
 import { waysToFit, type FitAdvice } from '../core/fit/ways-to-fit'
 import type { Job } from '../core/job/job'
 import { ok, refused, type Result } from '../core/result'
+import { asCutSheets } from '../core/sheets/draw-as-cut'
 import { drawFace } from '../core/sheets/draw-face'
 import { drawCuttingFile, nothingToCut } from '../core/sheets/draw-cutting-file'
 import { jobRests } from '../core/ledger/offcuts'
@@ -64,9 +65,11 @@ export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readon
 }
 
 /** What is printed for a part, to the saw, to the bench and to the press. */
-function sheetsOf(face: DerivedPart, { unit, pressRoom }: Job, more: MoreSheets): SheetSet {
+function sheetsOf(face: DerivedPart, { unit, pressRoom, shop }: Job, more: MoreSheets): SheetSet {
   const cut = partSheets(face, unit, more)
-  return { ...cut, sheets: [...cut.sheets, ...pressSheets(face, pressRoom, unit).sheets] }
+  const isMeasured = Object.keys(face.part.asCut).length > 0
+  const laid = isMeasured ? asCutSheets(face, shop, unit).sheets : []
+  return { ...cut, sheets: [...cut.sheets, ...laid, ...pressSheets(face, pressRoom, unit).sheets] }
 }
 
 /** What is needed for the files of one part. */

@@ -12,6 +12,7 @@ import type { Sheet } from '../../src/core/drawing/sheet-set'
 import { boxAround, type Box } from '../../src/core/geometry/box'
 import { convexOverlapArea } from '../../src/core/geometry/convex'
 import { point } from '../../src/core/geometry/point'
+import { asCutSheets } from '../../src/core/sheets/draw-as-cut'
 import { pressSheets } from '../../src/core/sheets/draw-press-sheet'
 import { jobTimeline } from '../../src/core/press/of-job/job-timeline'
 import { drawHours } from '../../src/core/sheets/draw-hours'
@@ -67,6 +68,7 @@ describe.each(JOB_NAMES)('the sheets of %s', (name) => {
       for (const sheet of [
         ...(paper === 'A4' ? allSheets(face) : partSheets(face, job.unit).sheets),
         ...pressSheets(face, job.pressRoom, job.unit).sheets,
+        ...asCutSheets(face, job.shop, job.unit).sheets,
       ])
         for (const items of laidOut(sheet, { width, height }))
           expect(troubles(items, within), `${face.part.name}, ${sheet.title}`).toEqual([])

@@ -1,24 +1,6 @@
 import { expect, type Page } from '@playwright/test'
+import { keptJob } from './kept-job'
 import { test } from './plain-grain'
-
-/** What the job's file says now; the autosaved job is what would be saved. */
-const keptJob = (page: Page) =>
-  page.evaluate(
-    () =>
-      new Promise<{ parts: { id: string; positions?: Record<string, number[]>; chosen?: Record<string, number> }[] }>(
-        (resolve, reject) => {
-          const opening = indexedDB.open('leafturn')
-          opening.onerror = () => reject(opening.error)
-          opening.onsuccess = () => {
-            const asked = opening.result.transaction('job').objectStore('job').get('current')
-            asked.onsuccess = () => {
-              opening.result.close()
-              resolve(JSON.parse(asked.result.text))
-            }
-          }
-        },
-      ),
-  )
 
 const windowStart = async (page: Page): Promise<number> => {
   const text = await page.getByRole('button', { name: /^Window/ }).innerText()

@@ -19,7 +19,7 @@ import {
   type RecipePatch,
 } from './face-commands'
 import { changeShop, renameJob } from './job-commands'
-import { addPart, changePart, duplicatePart, movePart, removePart } from './part-commands'
+import { addPart, changePart, duplicatePart, forgetMeasures, measureSheet, movePart, removePart } from './part-commands'
 
 function taken(next: Next): Job {
   if (!next.ok) throw new Error(commandSentence(next.reason))
@@ -30,6 +30,21 @@ const door = SAMPLE.parts[0]!
 const doorOf = (next: Next) => taken(next).parts.find(({ id }) => id === 'door')!
 
 describe('a part', () => {
+  it('[A5] keeps what was measured on its taped sheet, place by place', () => {
+    const bare = taken(forgetMeasures(SAMPLE, 'door'))
+    const one = taken(measureSheet(bare, 'door', 'top left', 193.5))
+    expect(doorOf(measureSheet(one, 'door', 'bottom left', 194)).asCut).toEqual({
+      'top left': 193.5,
+      'bottom left': 194,
+    })
+    expect(taken(measureSheet(one, 'door', 'top left', 193.5))).toBe(one)
+    expect(doorOf(measureSheet(one, 'door', 'top left', null)).asCut).toEqual({})
+    expect(taken(forgetMeasures(bare, 'door'))).toBe(bare)
+    expect(sentence(measureSheet(one, 'door', 'top left', 0))).toMatch(/measured|0/)
+    // a copy has a sheet of its own, which nobody has measured
+    expect(taken(duplicatePart(one, 'door', 'copy', 'Copy')).parts.find(({ id }) => id === 'copy')!.asCut).toEqual({})
+  })
+
   it('[J20] keeps its positions when its size changes', () => {
     expect(doorOf(changePart(SAMPLE, 'door', { width: 640 }))).toEqual({ ...door, width: 640 })
   })

@@ -2,7 +2,7 @@ import type { PartId } from '../ids'
 import { countTrouble, idTrouble } from '../job/check-job'
 import { figureTrouble, partTrouble } from '../job/check-part'
 import { fittedPart } from '../job/fitted-part'
-import type { Job, Part } from '../job/job'
+import type { Job, MeasuredAt, Part } from '../job/job'
 import { inPlace, partInWords } from '../job/place-words'
 import { firstLeafOf, USUAL_ALLOWANCE } from '../job/usual'
 import type { Flitch } from '../leaves/flitch'
@@ -10,7 +10,7 @@ import type { Border } from '../patterns/border'
 import { pressingFollows } from '../press/follow-flitch'
 import { ok, refused } from '../result'
 import { partGone } from './fixed-cuts'
-import { changeWithinPart, patched, type Next } from './change-within'
+import { changeWithinPart, patched, withEntry, type Next } from './change-within'
 
 /** Puts a part behind the others. */
 export function addPart(job: Job, part: Part): Next {
@@ -52,6 +52,16 @@ export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
   })
 }
 
+/** Keeps what was measured on a part's taped sheet at one place; null takes it to be as planned. */
+export const measureSheet = (job: Job, id: PartId, at: MeasuredAt, length: number | null): Next =>
+  changeWithinPart(job, id, (part) =>
+    ok(part.asCut[at] === (length ?? undefined) ? part : { ...part, asCut: withEntry(part.asCut, at, length) }),
+  )
+
+/** All of a part's taped sheet as planned again: a new one is taped. */
+export const forgetMeasures = (job: Job, id: PartId): Next =>
+  changeWithinPart(job, id, (part) => ok(Object.keys(part.asCut).length === 0 ? part : { ...part, asCut: {} }))
+
 /** Its pairs go with it. Refused while a piece is marked as cut for it. */
 export function removePart(job: Job, id: PartId): Next {
   const cut = partGone(job, id)
@@ -63,12 +73,12 @@ export function removePart(job: Job, id: PartId): Next {
     : refused({ trouble: 'not there', thing: 'part', id })
 }
 
-/** A copy right behind the part, with all that was decided about its face; it has yet to be made. */
+/** A copy right behind the part, with all that was decided about its face; it has yet to be made, and its sheet measured. */
 export function duplicatePart(job: Job, id: PartId, copyId: PartId, name: string): Next {
   const nth = job.parts.findIndex((part) => part.id === id)
   const part = job.parts[nth]
   if (!part) return refused({ trouble: 'not there', thing: 'part', id })
-  const copy = { ...part, id: copyId, name, finished: false }
+  const copy = { ...part, id: copyId, name, finished: false, asCut: {} }
   const next = { ...job, parts: job.parts.toSpliced(nth + 1, 0, copy) }
   const wrong = partTrouble(copy, partInWords(nth + 1, name)) ?? countTrouble(next) ?? idTrouble(next)
   return wrong ? refused(wrong) : ok(next)

@@ -17,7 +17,9 @@ export interface Blanks {
  * The taped sheet with blanks for what is measured on it: from the centre seam to its edges at both ends, and with a
  * seam across it also to its ends at both sides. null where no seam lies near the centre.
  */
-export function measureBlanks({ centre }: JudgedFace, at: Point<'sheet'>, width: number): Blanks | null {
+export function measureBlanks({ part, centre }: JudgedFace, at: Point<'sheet'>, width: number): Blanks | null {
+  // a sunburst is laid by where its seams cross, once it is pressed
+  if (part.recipe.pattern === 'radial') return null
   if (centre.x === null || Math.abs(centre.x) > NEAR) return null
   const head = column(at, width, [bold('Centring as cut: measure the taped sheet', 4.2)])
   const top = head.bottom + 6
