@@ -107,11 +107,11 @@ describe('burl', () => {
     const part = partOf({ recipe: strips({ count: 4 }) })
     const straight = turnWindow(jobOf([part], flitchOf()), 'part', 30)
     expect(!straight.ok && commandSentence(straight.reason)).toBe(
-      'Part 1, “Door”: windowTurn is 30°; a window is turned on burl alone, which has no grain line. Any other figure takes 0°.',
+      'Part 1, “Door”: the window is turned by 30°; a window is turned on burl alone, which has no grain line. Any other figure takes 0°.',
     )
     const running = turnWindow(jobOf([{ ...part, recipe: strips({ arrangement: 'running' }) }], burl), 'part', 30)
     expect(!running.ok && commandSentence(running.reason)).toMatch(
-      /^Part 1, “Door”: windowTurn is 30°; a running match/,
+      /^Part 1, “Door”: the window is turned by 30°; a running match/,
     )
     const turned = turnWindow(jobOf([part], burl), 'part', 30)
     expect(turned.ok && turned.value.parts[0]!.windowTurn).toBe(30)

@@ -4,6 +4,7 @@ import type { Centre } from '../seams/centring'
 import type { SeamReport } from '../seams/seam-report'
 import type { Shop } from '../shop'
 import { checkCentre } from './centre'
+import { checkClaims } from './claims'
 import { checkFit } from './fit'
 import { checkLeaves } from './leaves'
 import { checkJointing } from './jointing'
@@ -27,6 +28,7 @@ export function checkFace(
     ...checkWidths(face, shop),
     ...checkCentre(face, seams, centre, shop),
     ...checkMeeting(face, seams),
+    ...checkClaims(face, seams, shop),
     ...checkJointing(face, seams, shop),
     ...checkMadeUp(face),
     ...checkUpEnd(face),

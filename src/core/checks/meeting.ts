@@ -3,6 +3,7 @@ import type { LaidFace } from '../fit/lay-face'
 import { MEETS } from '../geometry/tolerance'
 import { isBandJoint } from '../patterns/pattern'
 import type { Recipe } from '../patterns/recipe'
+import { GRAIN_MEETS, grainMiss } from '../seams/grain-at-seam'
 import type { SeamReport } from '../seams/seam-report'
 
 /** Whether the figure does at every seam what the match promises. */
@@ -15,7 +16,7 @@ export function checkMeeting(face: LaidFace, all: readonly SeamReport[]): readon
     const promised = promisedAt(recipe, seam)
     return promised ? [{ seam, promised }] : []
   })
-  if (judged.length === 0) return []
+  if (judged.length === 0) return nothingAsked(face)
   const broken = judged.filter(({ seam, promised }) => seam.meets !== promised)
   return broken.length === 0
     ? [allMeet(face, judged, seams.length)]
@@ -49,9 +50,17 @@ function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
   }
 }
 
-/** Round a box that is not square the four mirrors compose to a slide: the grain mirrors, the figure cannot everywhere. Of burl nothing is said but that the figure breaks. */
-const onlyGrain = ({ part: { recipe, width, length }, flitch }: LaidFace): boolean =>
-  recipe.pattern === 'box' && Math.abs(width - length) > MEETS && flitch.figure !== 'burl'
+/**
+ * Why the figure cannot mirror at a seam however well the leaves are laid: round a box that is not square the four mirrors
+ * compose to a slide, and of an odd number of wedges two neighbours lie the same side up. The grain mirrors all the same.
+ */
+function cannotMirror({ part, pieces }: LaidFace, { stretches }: SeamReport): 'box' | 'odd ring' | null {
+  const { recipe, width, length } = part
+  if (recipe.pattern === 'box') return Math.abs(width - length) > MEETS ? 'box' : null
+  if (recipe.pattern !== 'radial') return null
+  const isOver = (id: string) => pieces.find(({ cell }) => cell.id === id)?.cell.turn.turnedOver
+  return stretches.some(({ left, right }) => isOver(left) === isOver(right)) ? 'odd ring' : null
+}
 
 const isBetweenHalves = ({ stretches }: SeamReport): boolean =>
   stretches.every(({ left, right }) => left === 'L1' && right === 'R1')
@@ -66,7 +75,13 @@ function allMeet(face: LaidFace, judged: readonly Judged[], all: number): Findin
   const promised = mirrored.length === judged.length ? 'mirrors' : mirrored.length === 0 ? 'repeats' : 'both'
   // only where the figure mirrors does it matter how far apart the two faces lie in the log
   const seams = (promised === 'both' ? mirrored : judged).map(({ seam }) => seam)
-  return figureMeets(face, seams, { promised, seams: judged.length, of: all, mirrored: mirrored.length })
+  return figureMeets(face, seams, {
+    promised,
+    seams: judged.length,
+    of: all,
+    mirrored: mirrored.length,
+    ...(face.part.recipe.pattern === 'herringbone' && { only: 'columns' }),
+  })
 }
 
 const figureMeets = (face: LaidFace, seams: readonly SeamReport[], about: Finding['about']): Finding => ({
@@ -80,13 +95,64 @@ const figureMeets = (face: LaidFace, seams: readonly SeamReport[], about: Findin
   remedies: [],
 })
 
-const breaks = (face: LaidFace, seam: SeamReport, promised: string): Finding => ({
-  code: 'figure-breaks',
-  grade: 'note',
-  part: face.part.id,
-  place: { on: 'seam', letter: seam.letter },
-  measured: promised === 'mirrors' ? seam.jump : null,
-  limit: 0.1,
-  about: { letter: seam.letter, promised: onlyGrain(face) ? 'grain' : promised, meets: seam.meets },
-  remedies: [],
-})
+function breaks(face: LaidFace, seam: SeamReport, promised: Promised): Finding {
+  const why = promised === 'mirrors' ? cannotMirror(face, seam) : null
+  // burl has no grain to speak of
+  const hasGrain = face.flitch.figure !== 'burl'
+  return {
+    code: 'figure-breaks',
+    grade: 'note',
+    part: face.part.id,
+    place: { on: 'seam', letter: seam.letter },
+    measured: promised === 'mirrors' ? seam.jump : null,
+    limit: MEETS,
+    about: {
+      letter: seam.letter,
+      promised: why && hasGrain ? 'grain' : promised,
+      meets: seam.meets,
+      ...(why && { why }),
+      ...(promised === 'mirrors' && !why && hasGrain && { grain: grainOff(face, seam) }),
+    },
+    remedies: [],
+  }
+}
+
+/** By how many degrees the grain misses its mirror at a seam; 0 where it mirrors. */
+function grainOff({ pieces }: LaidFace, { sides }: SeamReport): number {
+  const laid = (id: string) => pieces.find(({ cell }) => cell.id === id)!.logToPanel
+  const worst = Math.max(...sides.map(({ edge, left, right }) => grainMiss(edge, laid(left), laid(right))))
+  return worst > GRAIN_MEETS ? worst : 0
+}
+
+/** The match asks nothing of the figure: that is said too, so that nobody waits for it. */
+const nothingAsked = ({ part: { id, recipe }, flitch }: LaidFace): readonly Finding[] => {
+  const what = whatIsLaid(recipe)
+  // of burl no grain is told
+  if (what === 'slip ring' && flitch.figure === 'burl') return []
+  const place = { on: 'face' } as const
+  return [
+    {
+      code: 'nothing-asked',
+      grade: 'good',
+      part: id,
+      place,
+      measured: null,
+      limit: null,
+      about: { what },
+      remedies: [],
+    },
+  ]
+}
+
+function whatIsLaid(recipe: Recipe): string {
+  switch (recipe.pattern) {
+    case 'planks':
+      return recipe.order
+    case 'parquet':
+      return recipe.strips === 1 ? 'parquet' : 'basket'
+    case 'radial':
+      return 'slip ring'
+    default:
+      return 'reverse slip'
+  }
+}

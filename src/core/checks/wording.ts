@@ -2,6 +2,7 @@ import type { Finding, FindingCode, Remedy } from '../finding'
 import { WHOLE_RUN } from '../job/make-up'
 import type { LengthUnit } from '../units/unit'
 import { showLength } from '../units/show-length'
+import { breaksWords, diamondWords, nothingAskedWords, offsetWords } from './claim-wording'
 import { pairMeetsWords, pairVoidWords } from './pair-wording'
 
 type Words = (finding: Finding, say: Say) => string
@@ -106,16 +107,16 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
     `${say.seam(measured(f))} of the width has no wood: the leaves are too few or too narrow. Take more leaves, or start at an earlier one.`,
   'figure-meets': (f, say) =>
     text(f, 'promised') === 'mirrors'
-      ? `The figure mirrors at ${judgedSeams(f)}; ${apart(f, say)}.`
+      ? `The figure mirrors at ${judgedSeams(f)}; ${apart(f, say)}.${text(f, 'only') === 'columns' ? ' Between the strips of a column nothing is asked of it.' : ''}`
       : text(f, 'promised') === 'both'
         ? `The figure mirrors at ${mirroredSeams(f)} and repeats at the others; ${apart(f, say)}.`
         : `The figure repeats at ${judgedSeams(f)}, as a slip match does.`,
-  'figure-breaks': (f, say) =>
-    text(f, 'promised') === 'grain'
-      ? `At seam ${text(f, 'letter')} the grain mirrors, but the figure jumps by up to ${say.seam(measured(f))}: round a box that is not square it cannot meet at every seam.`
-      : text(f, 'promised') === 'mirrors'
-        ? `The figure does not mirror at seam ${text(f, 'letter')}${f.measured && f.measured > 0.1 ? `: it jumps ${say.seam(f.measured)} there` : ''}. ${MIRROR_ADVICE}`
-        : `The figure does not repeat at seam ${text(f, 'letter')}.`,
+  'figure-breaks': (f, say) => breaksWords(f, say.seam, MIRROR_ADVICE),
+  'nothing-asked': (f) => nothingAskedWords(f),
+  'diamond-off': (f, say) => diamondWords(f, say.seam),
+  'offsets-unequal': (f, say) => offsetWords(f, say.seam),
+  'count-lowered': (f) =>
+    `${plural(limit(f), 'leaf', 'leaves')} are asked for, but there are no more than ${plural(measured(f), 'piece')} to cut: ${plural(measured(f), 'leaf', 'leaves')} are taken. Take fewer leaves, or narrower strips.`,
   'seam-long': (f, say) =>
     `Seam ${text(f, 'letter')} is ${say.seam(measured(f))} long, this shop trues ${say.seam(limit(f))} in one go${moreSeams(f)}. True it in two settings over one long straightedge, or take a longer jig.`,
   'scarf-step': (f, say) => `${scarfWords(f, say)} ${STEP_WORDS[text(f, 'look')]!(f, say)}`,
@@ -162,6 +163,7 @@ const STEP_WORDS: Readonly<Record<string, Words>> = {
 /** The seams at which the match promises something, of those that there are. */
 function judgedSeams(f: Finding): string {
   const [judged, all] = [number(f, 'seams'), number(f, 'of')]
+  if (text(f, 'only') === 'columns') return judged === 1 ? 'the column seam' : `all ${judged} column seams`
   if (judged < all) return `the ${judged} of ${all} seams where the match asks for it`
   return judged === 1 ? 'the seam' : `all ${judged} seams`
 }

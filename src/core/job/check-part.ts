@@ -195,7 +195,7 @@ function asCutTrouble({ asCut }: Part, owner: string): MeaningTrouble | null {
 /** As `partTrouble`, for what a part asks of the figure of its flitch: only burl has no grain that a window must lie along. */
 export function figureTrouble({ windowTurn, recipe }: Part, { figure }: Flitch, owner: string): MeaningTrouble | null {
   if (windowTurn === 0) return null
-  const turned = { trouble: 'window not turned', place: inPlace([owner], ['windowTurn']), degrees: windowTurn } as const
+  const turned = { trouble: 'window not turned', place: owner, degrees: windowTurn } as const
   if (figure !== 'burl') return { ...turned, why: 'grain' }
   return isRunning(recipe) ? { ...turned, why: 'running' } : null
 }

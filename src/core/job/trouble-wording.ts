@@ -75,8 +75,8 @@ function meaningSentence(trouble: MeaningTrouble, length: LengthWords): string {
       return `${trouble.place} is ${tidy(trouble.value)}; ${countWords(trouble)}.`
     case 'window not turned':
       return trouble.why === 'grain'
-        ? `${trouble.place} is ${tidy(trouble.degrees)}°; a window is turned on burl alone, which has no grain line. Any other figure takes 0°.`
-        : `${trouble.place} is ${tidy(trouble.degrees)}°; a running match takes 0° alone, for it takes each leaf as wide as it goes along the grain.`
+        ? `${trouble.place}: the window is turned by ${tidy(trouble.degrees)}°; a window is turned on burl alone, which has no grain line. Any other figure takes 0°.`
+        : `${trouble.place}: the window is turned by ${tidy(trouble.degrees)}°; a running match takes 0° alone, for it takes each leaf as wide as it goes along the grain.`
     case 'bad pressing':
       return `${trouble.place}: ${small(pressingTroubles(trouble.pressing, length)[0] ?? '')}`
     case 'bad press room':

@@ -85,7 +85,7 @@ const wideColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] => [
   { at: 0.11, head: `From the edge, ${unit}`, words: (row) => where(face, row, unit) },
   { at: 0.37, head: 'From the centre', words: ([seam]) => fromCentre(seam, unit) },
   { at: 0.58, head: 'Length', words: (row) => lengths(row, unit) },
-  { at: 0.74, head: 'Figure there', words: ([seam]) => bandWords(face, seam) ?? figureWords(seam) },
+  { at: 0.74, head: 'Figure there', words: ([seam]) => bandWords(face, seam) ?? figureWords(seam, unit) },
 ]
 
 const narrowColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] => [
@@ -143,8 +143,18 @@ function fromCentre(seam: SeamReport, unit: LengthUnit): string {
 /** From the panel's centre, square to the line of the edge. */
 const distanceToLine = ({ a, b }: SeamReport['edge']): number => Math.abs(a.x * b.y - a.y * b.x) / distance(a, b)
 
-/** Whether the figure mirrors or repeats, and how far apart in the log the faces lie that meet there. */
-function figureWords({ meets, depthOffset }: SeamReport): string {
+/**
+ * Whether the figure mirrors or repeats, and how far apart in the log the faces lie that meet there: where that differs
+ * along the seam, both numbers from its start on, or the least and the most.
+ */
+function figureWords({ meets, depthOffset, sides }: SeamReport, unit: LengthUnit): string {
   if (depthOffset === null) return meets
-  return depthOffset < 0.01 ? `${meets}, one cut` : `${meets}, ${depthOffset.toFixed(1)} mm deeper`
+  const deep = (by: number) => (unit === 'in' ? (by / 25.4).toFixed(2) : by.toFixed(1))
+  const offsets = [...new Set(sides.map((side) => deep(side.depthOffset ?? 0)))]
+  if (offsets.length === 1) return depthOffset < 0.01 ? `${meets}, one cut` : `${meets}, ${offsets[0]} ${unit} deeper`
+  const told =
+    offsets.length === 2
+      ? offsets.join(' and ')
+      : [Math.min, Math.max].map((of) => deep(of(...sides.map((side) => side.depthOffset ?? 0)))).join(' to ')
+  return `${meets}, ${told} ${unit} deeper`
 }
