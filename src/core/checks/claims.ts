@@ -2,6 +2,7 @@ import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
 import { patternSizes } from '../faces/face'
 import { midSidesAngle } from '../patterns/diamond'
+import { isBandJoint } from '../patterns/pattern'
 import { diamondMiss } from '../seams/grain-at-seam'
 import type { SeamReport } from '../seams/seam-report'
 import type { Shop } from '../shop'
@@ -61,7 +62,9 @@ const ALIKE = 0.01
  */
 function checkOffsets({ part }: LaidFace, seams: readonly SeamReport[]): readonly Finding[] {
   if (part.recipe.pattern !== 'four-way') return []
-  const uneven = seams.flatMap((seam) => {
+  // a border is laid to frame the figure, not to match it
+  const inField = seams.filter(({ kind }) => !isBandJoint(kind))
+  const uneven = inField.flatMap((seam) => {
     const offsets = seam.sides.flatMap(({ depthOffset }) => depthOffset ?? [])
     const [least, most] = [Math.min(...offsets), Math.max(...offsets)]
     return most - least > ALIKE ? [{ seam, least, most }] : []
