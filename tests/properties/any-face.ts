@@ -50,6 +50,7 @@ export function anyRecipe(chance: Chance): Recipe {
       firstSeam: oneOf(chance, 0, 0, 45, 7.5, spread(chance, -360, 360)),
       laying: oneOf(chance, 'by spine', 'clockwise', 'anticlockwise'),
       numberedEnds: ends(chance),
+      eachFrom: oneOf(chance, 'one leaf', 'one leaf', 'booked pair'),
     })
   const arrangement = oneOf(chance, 'running' as const, 'balance' as const, 'centre balance' as const)
   if (chance() < 0.2)

@@ -4,7 +4,7 @@ import { runningBands } from '../../src/core/fit/running-bands'
 import { rectangle } from '../../src/core/job/usual'
 import type { Band } from '../../src/core/patterns/columns'
 import type { Sizes } from '../../src/core/patterns/pattern'
-import type { Recipe, StripRecipe } from '../../src/core/patterns/recipe'
+import type { RadialRecipe, Recipe, StripRecipe } from '../../src/core/patterns/recipe'
 import { spread, whole, type Chance } from '../fixtures/geometry/shapes'
 import { oneOf } from './any-face'
 import { boxed, diamond, endMatch, fourWay, herringbone, parquet, planks, radial, strips } from './job-builders'
@@ -136,7 +136,7 @@ const anyParquet =
   }
 
 const anyRadial =
-  (match: 'book' | 'slip', least: number, odd: boolean): Make =>
+  (match: 'book' | 'slip', least: number, odd: boolean, eachFrom: RadialRecipe['eachFrom'] = 'one leaf'): Make =>
   (chance) => {
     const count = 2 * whole(chance, least, 8) + (odd ? 1 : 0)
     const recipe = radial({
@@ -146,6 +146,7 @@ const anyRadial =
       laying: oneOf(chance, 'by spine', 'clockwise', 'anticlockwise'),
       order: oneOf(chance, 'in a circle', 'both ways'),
       numberedEnds: numberedEnds(chance),
+      eachFrom,
     })
     return { recipe, count }
   }
@@ -164,6 +165,8 @@ export const EVERY_PATTERN: Readonly<Record<string, Make>> = {
   sunburst: anyRadial('book', 3, false),
   'sunburst, odd': anyRadial('book', 3, true),
   'sunburst, slip': anyRadial('slip', 3, false),
+  'sunburst of booked pairs': (chance) =>
+    anyRadial(oneOf(chance, 'book', 'slip'), 3, chance() < 0.3, 'booked pair')(chance),
   diamond: anyDiamond('round'),
   'reverse diamond': anyDiamond('to the centre'),
   box: anyBox('along the edges'),

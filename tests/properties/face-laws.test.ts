@@ -136,7 +136,8 @@ describe('placements', () => {
   it('[F2] lay a wedge with its grain on the bisector, its numbered end where the recipe says', () => {
     const wrong = wrongOf(({ face, part: { recipe } }, say) => {
       if (recipe.pattern !== 'radial') return
-      face.pieces.forEach(({ cell, leafToPanel: t }, i) => {
+      face.pieces.forEach(({ cell, leafToPanel: t }) => {
+        const i = Number.parseInt(cell.id.slice(1), 10) - 1
         const bisector = ((recipe.firstSeam + ((i + 0.5) * 360) / face.count) * Math.PI) / 180
         const way = recipe.numberedEnds === 'inside' ? 1 : -1
         const off = Math.hypot(t.c - way * Math.cos(bisector), t.d - way * Math.sin(bisector))
@@ -158,7 +159,15 @@ describe('placements', () => {
           const later = tag.kind === 'seam' && (tag.joint === 'cross' || tag.joint === 'diameter')
           const isLongEdge =
             tag.kind === 'seam' || (hasColumns(part.recipe) && (tag.side === 'left' || tag.side === 'right'))
-          const ought = later ? part.laterAllowance : isLongEdge ? part.allowance : 0
+          // round a sheet of booked leaves everything is trued when they are joined
+          const aroundSheet = cell.sheet !== null && tag.kind === 'seam' && tag.joint !== 'sheet'
+          const ought = aroundSheet
+            ? Math.max(part.allowance, part.laterAllowance)
+            : later
+              ? part.laterAllowance
+              : isLongEdge
+                ? part.allowance
+                : 0
           const out = -Math.min(...rough.map((p) => witness.depth(side, p)))
           if (Math.abs(out - ought) > 1e-6) say(`${cell.id} edge ${i} stands out ${out}, not ${ought}`)
         })
@@ -274,9 +283,11 @@ describe('seams', () => {
       if (Math.abs(length - inner) > 0.01) say(`${length} mm of seams, but cells meet along ${inner}`)
       const pairs = stretches.map(({ left, right }) => [left, right].sort().join(' '))
       if (new Set(pairs).size !== pairs.length) say('a pair meets twice')
-      for (const { edge, left, right } of stretches) {
+      for (const { edge, left, right, kind } of face.seams.flatMap((seam) =>
+        seam.sides.map((side) => ({ ...side, kind: seam.kind })),
+      )) {
         const [dx, dy] = [edge.b.x - edge.a.x, edge.b.y - edge.a.y]
-        const isRound = face.part.recipe.pattern === 'radial'
+        const isRound = kind === 'radial' || kind === 'diameter'
         // left of an upright seam is where x is less, above a level one where y is less, anticlockwise of a ray
         const by = 0.01 / Math.hypot(dx, dy)
         const side = isRound
@@ -306,9 +317,15 @@ describe('seams', () => {
     const wrong = wrongOf(({ face, part: { recipe } }, say) => {
       face.seams.forEach(({ edge }, i) => {
         if (recipe.pattern === 'radial') {
-          const angle = ((recipe.firstSeam + (360 * i) / face.count) * Math.PI) / 180
+          // within the wedges behind those round the centre, wedge by wedge
+          const inWedge = i >= face.count
+          const angle = ((recipe.firstSeam + (360 * (inWedge ? i + 0.5 : i)) / face.count) * Math.PI) / 180
           const at = { x: Math.cos(angle), y: Math.sin(angle) }
-          const out = apart(edge.a, { x: 0, y: 0 }) < 0.01 && Math.abs(edge.b.x * at.y - edge.b.y * at.x) < 0.01
+          const starts = inWedge || apart(edge.a, { x: 0, y: 0 }) < 0.01
+          const out = starts && Math.abs(edge.b.x * at.y - edge.b.y * at.x) < 0.01
+          if (inWedge ? (edge.a.x + edge.b.x) * at.x + (edge.a.y + edge.b.y) * at.y < 0 : !out)
+            say(`seam ${i} lies elsewhere`)
+          if (inWedge) return
           if (!out || edge.b.x * at.x + edge.b.y * at.y < 0) say(`seam ${i} runs to ${edge.b.x}, ${edge.b.y}`)
         } else if (i > 0) {
           const middle = (n: number) => (face.seams[n]!.edge.a.x + face.seams[n]!.edge.b.x) / 2
@@ -363,7 +380,8 @@ describe('seams', () => {
 
 /** What the figure does between two cells, from what each pattern is; null where it may do as it likes. */
 function meetsByPattern(recipe: Recipe, face: DerivedPart, left: string, right: string) {
-  if (recipe.pattern === 'radial') return recipe.match === 'slip' || face.count % 2 === 1 ? null : 'mirrors'
+  if (recipe.pattern === 'radial')
+    return recipe.eachFrom === 'one leaf' && (recipe.match === 'slip' || face.count % 2 === 1) ? null : 'mirrors'
   if (recipe.pattern === 'box') return boxMeets(face, left, right)
   if (recipe.pattern === 'herringbone') return left.split(/[+-]/)[0] === right.split(/[+-]/)[0] ? 'repeats' : 'mirrors'
   if (recipe.pattern === 'parquet' || recipe.pattern === 'planks') return null

@@ -140,7 +140,8 @@ function meetsAsClaimed(t: Tried, say: Say, chance: Chance) {
 function claimed({ recipe, count, sizes }: Tried, left: string, right: string): Meets | null {
   switch (recipe.pattern) {
     case 'radial':
-      return recipe.match === 'book' && count % 2 === 0 ? 'mirrors' : null
+      // the two edges of a booked pair show the same wood
+      return recipe.eachFrom === 'booked pair' || (recipe.match === 'book' && count % 2 === 0) ? 'mirrors' : null
     case 'box':
       return boxClaim(sizes, left, right)
     case 'herringbone':
@@ -183,14 +184,20 @@ function isLaidAsTurned({ plan, cells, laid }: Tried, say: Say) {
     if (t.a !== x || t.d !== y || t.b !== 0 || t.c !== 0) say(`[N4] ${cell.id} lies ${t.a} ${t.b} ${t.c} ${t.d}`)
   }
   if (new Set(cells.map(({ id }) => id)).size !== cells.length) say('[N5] a name twice')
-  const ranks = new Set(plan.cells.map(({ rank }) => rank))
+  const ranks = new Set(placesOf(plan).map(({ rank }) => rank))
   if (![...ranks].every((rank) => ranks.has(rank - 1) || rank === 0)) say('[N5] a leaf of the run is left out')
 }
+
+/** Where a leaf lies: a cell, or each strip of its sheet. */
+const placesOf = (plan: Plan) =>
+  plan.cells.flatMap(({ id, rank, turn, strips }) =>
+    strips ? strips.map((strip) => ({ ...strip, id: `${id}${strip.name}` })) : [{ id: id as string, rank, turn }],
+  )
 
 function keepsItsNames({ recipe, plan, cells, bands, sizes, grown, numberFacesNext }: Tried, say: Say) {
   const more = bands && moreBands(bands, sizes, grown.sizes)
   const wider = planRecipe(grown.recipe, grown.sizes, grown.count, { numberFacesNext }, more)
-  const turns = new Map(wider.cells.map(({ id, turn }) => [id as string, turn]))
+  const turns = new Map(placesOf(wider).map(({ id, turn }) => [id, turn]))
   const isTurned = plan.cells.some(({ turn }) => turn.spun === null)
   for (const { id, turn } of cells) {
     const now = turns.get(id)

@@ -9,7 +9,7 @@ import { GRID } from '../geometry/tolerance'
 import { determinant, invert, transformPoint, type Transform } from '../geometry/transform'
 import type { CellId, WindowGroup } from '../ids'
 import { present } from '../invariant'
-import type { Joint, Plan, PlannedCell, Turn } from '../patterns/pattern'
+import type { Joint, Plan, PlannedCell, PlannedStrip, Turn } from '../patterns/pattern'
 import { cutOff } from './cut-off'
 import { WINDOW } from './window-group'
 import { withTrueArcs } from '../geometry/true-arcs'
@@ -22,6 +22,8 @@ export type EdgeTag<S extends Space> =
       readonly curve: Curve<S> | null
       /** Between border and field: beside which edge of the panel's outline it runs. */
       readonly source?: number
+      /** Round a jointed sheet, made when the joints within the sheet are. */
+      readonly aroundSheet?: true
     }
   | {
       readonly kind: 'outer'
@@ -51,23 +53,51 @@ export interface Cell {
   readonly window: TaggedRing<'window'>
   /** What it is jointed to: the window, or a wedge cut full. */
   readonly toCut: TaggedRing<'window'>
+  /** The jointed sheet that it is a strip of, as the piece that is cut from it later; null for a piece from one leaf. */
+  readonly sheet: Cell | null
 }
 
 /**
  * The cells of a plan, cut out of a sheet. A cell that the sheet does not reach is left out; one that falls in several
  * parts gives a cell for each, all from the same leaf, named by the place in the pattern and `.2`, `.3` … from left to
- * right and then down.
+ * right and then down. A cell that is cut from a jointed sheet gives one for each strip of it, `a`, `b` … behind its name.
  */
 export function cutCells(plan: Plan, sheet: TaggedRing<'panel'>): readonly Cell[] {
   return plan.cells.flatMap((planned) => {
     const fuller = planned.cutBounds ? cutCell(asCut(planned), sheet) : null
-    return cutCell(planned, sheet).map((face, i) => {
-      const cell = cellFrom(planned, face, WINDOW)
-      const toCut = fuller ? carriedBack(planned.lay, partAround(fuller, face)) : cell.window
-      return { ...cell, toCut, id: i === 0 ? planned.id : `${planned.id}.${i + 1}` }
-    })
+    const whole = inParts(planned, cutCell(planned, sheet), fuller)
+    return planned.strips ? whole.flatMap((one) => stripsOf(one, planned.strips!)) : whole.map(({ cell }) => cell)
   })
 }
+
+/** A cell, and what it is cut to in the face: its place, or more of it. */
+interface CellAsCut {
+  readonly cell: Cell
+  readonly cutTo: TaggedRing<'panel'>
+}
+
+const inParts = (
+  named: Omit<PlannedCell, 'bounds'>,
+  faces: readonly TaggedRing<'panel'>[],
+  fuller: readonly TaggedRing<'panel'>[] | null,
+): readonly CellAsCut[] =>
+  faces.map((face, i) => {
+    const cutTo = fuller ? partAround(fuller, face) : face
+    const cell = { ...cellFrom(named, face, WINDOW), id: i === 0 ? named.id : `${named.id}.${i + 1}` }
+    return { cutTo, cell: fuller ? { ...cell, toCut: carriedBack(named.lay, cutTo) } : cell }
+  })
+
+const stripsOf = ({ cell: sheet, cutTo }: CellAsCut, strips: readonly PlannedStrip[]): readonly Cell[] =>
+  strips.flatMap((strip) => {
+    const fuller = cutTo === sheet.face ? null : cutCell(strip, aroundSheet(cutTo))
+    const named = { ...strip, id: `${sheet.id}${strip.name}` }
+    return inParts(named, cutCell(strip, aroundSheet(sheet.face)), fuller).map(({ cell }) => ({ ...cell, sheet }))
+  })
+
+const aroundSheet = ({ ring, tags }: TaggedRing<'panel'>): TaggedRing<'panel'> => ({
+  ring,
+  tags: tags.map((tag) => (tag.kind === 'seam' ? { ...tag, aroundSheet: true } : tag)),
+})
 
 /** A place in the pattern with the bounds that its piece is cut to. */
 export const asCut = (planned: PlannedCell): PlannedCell => ({
@@ -90,7 +120,7 @@ export const cellFrom = (
   group: WindowGroup,
 ): Cell => {
   const window = carriedBack(lay, face)
-  return { id, rank, turn, lay, group, face, window, toCut: window }
+  return { id, rank, turn, lay, group, face, window, toCut: window, sheet: null }
 }
 
 /** The taped sheet, its edges tagged; straight ones along the grain may be trued together with the seams. */
@@ -112,7 +142,10 @@ export const taggedField = ({ ring, edges }: Outline<'panel'>): TaggedRing<'pane
 })
 
 /** The parts of a sheet within the bounds of a cell. */
-export function cutCell(planned: PlannedCell, sheet: TaggedRing<'panel'>): readonly TaggedRing<'panel'>[] {
+export function cutCell(
+  planned: Pick<PlannedCell, 'bounds'>,
+  sheet: TaggedRing<'panel'>,
+): readonly TaggedRing<'panel'>[] {
   let left: readonly TaggedRing<'panel'>[] = [sheet]
   for (const { edge, joint } of planned.bounds)
     left = left.flatMap((ring) => cutOff(ring, edge, { kind: 'seam', joint, curve: null }))
@@ -149,7 +182,7 @@ const carriedCurve = (
 export interface Allowances {
   /** On side seams, wedge seams and the outer edges trued with them. */
   readonly first: number
-  /** On cross seams, the diameter, and where a border meets the field and itself at corners: made at a later stage. */
+  /** On cross seams, the diameter, round a jointed sheet, and where a border meets the field and itself at corners: made at a later stage. */
   readonly later: number
 }
 
@@ -158,6 +191,7 @@ const LATER: ReadonlySet<Joint> = new Set<Joint>(['cross', 'diameter', 'corner',
 /** What one edge loses. Outer ends lose nothing but the overhang, which is in the sheet already. */
 export function edgeAllowance<S extends Space>(tag: EdgeTag<S>, { first, later }: Allowances): number {
   if (tag.kind === 'outer') return tag.jointed ? first : 0
+  if (tag.aroundSheet) return Math.max(first, later)
   return LATER.has(tag.joint) ? later : first
 }
 

@@ -66,9 +66,14 @@ export function planInField(plan: Plan, recipe: Recipe, centre: Point<'panel'>):
 }
 
 const movedCell = (cell: PlannedCell, by: Point<'panel'>): PlannedCell => ({
-  ...cell,
-  bounds: cell.bounds.map((bound) => movedBound(bound, by)),
-  lay: compose(translation<'panel'>(by.x, by.y), cell.lay),
+  ...moved(cell, by),
+  ...(cell.strips ? { strips: cell.strips.map((strip) => moved(strip, by)) } : {}),
+})
+
+const moved = <L extends Pick<PlannedCell, 'lay' | 'bounds'>>(laid: L, by: Point<'panel'>): L => ({
+  ...laid,
+  bounds: laid.bounds.map((bound) => movedBound(bound, by)),
+  lay: compose(translation<'panel'>(by.x, by.y), laid.lay),
 })
 
 const movedBound = ({ edge: { a, b }, joint }: Bound, { x, y }: Point<'panel'>): Bound => {

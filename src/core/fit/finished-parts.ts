@@ -9,7 +9,11 @@ export function finishedParts({ part, plan, sizes }: LaidFace, cell: Cell): read
   const { finished } = sizes.outlines
   if (isBordered(part) && cell.group === BORDER)
     return bandPieces(part, finished).flatMap(({ id, face }) => (id === cell.id ? [face] : []))
-  const planned = plan.cells.find(({ id }) => cell.id === id || cell.id.startsWith(`${id}.`))
+  const { id: name } = cell.sheet ?? cell
+  const planned = plan.cells.find(({ id }) => name === id || name.startsWith(`${id}.`))
   const sheet = isBordered(part) ? taggedField(fieldOf(part).outline) : taggedSheet(finished, plan)
-  return planned ? cutCell(asCut(planned), sheet) : []
+  if (!planned) return []
+  const strip = planned.strips?.find((one) => cell.id.startsWith(`${name}${one.name}`))
+  const parts = cutCell(asCut(planned), sheet)
+  return strip ? parts.flatMap((part) => cutCell(strip, part)) : parts
 }

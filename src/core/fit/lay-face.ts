@@ -13,6 +13,7 @@ import { present } from '../invariant'
 import { numberFacesNext, runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
+import { leavesTaken } from '../patterns/jointed-sheet'
 import type { Plan } from '../patterns/pattern'
 import { planRecipe } from '../patterns/plan-recipe'
 import { turnedPlan } from '../patterns/turned-plan'
@@ -184,9 +185,6 @@ function turnedRun(leaves: RunLeaves, degrees: number): RunLeaves {
   return leaves.map(({ usable, shift }) => ({ usable: transformRegion(back, usable), shift }))
 }
 
-/** How many leaves of the run the field takes. */
-const leavesTaken = ({ cells }: Plan): number => Math.max(...cells.map(({ rank }) => rank)) + 1
-
 function stringOf(part: Part): LaidBorder['string'] {
   if (!isBordered(part) || !part.border.string) return null
   return { outside: borderInside(part), inside: fieldOf(part).outline }
@@ -198,7 +196,7 @@ const fieldCells = (part: Part, plan: Plan, sheet: Outline<'panel'>): readonly C
 
 function fieldSeeds(part: Part, flitch: Flitch, plan: Plan, sheet: Outline<'panel'>, wood: PartWood): readonly Seed[] {
   const cells = fieldCells(part, plan, sheet)
-  const run = runOfLeaves(flitch, part.recipe.firstLeaf, plan.cells.length)
+  const run = runOfLeaves(flitch, part.recipe.firstLeaf, leavesTaken(plan))
   return cells.map((cell) => seedFor(part, flitch, { cell, next: run[cell.rank] ?? null }, wood))
 }
 

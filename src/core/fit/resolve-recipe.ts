@@ -10,6 +10,7 @@ import { FOUR_WAY_COUNTS } from '../patterns/four-way'
 import type { Sizes } from '../patterns/pattern'
 import { leastHerringboneLeaves, stripsInColumn } from '../patterns/herringbone'
 import { leastParquetLeaves, parquetPieces } from '../patterns/parquet'
+import { leavesEach } from '../patterns/jointed-sheet'
 import { PLANK_COUNTS, plankCountByHand } from '../patterns/planks'
 import { RADIAL_COUNTS } from '../patterns/radial'
 import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
@@ -60,7 +61,7 @@ export function resolveRecipe(
   })
   const step = countStep(recipe)
   if (!Number.isFinite(step)) return plain(least)
-  const most = Math.max(least, Math.min(leaves.length, mostCount(recipe, sizes, least)))
+  const most = Math.max(least, Math.min(leaves.length / leavesEach(recipe), mostCount(recipe, sizes, least)))
   for (let count = least; count <= most; count += step) if (works(count)) return plain(count)
   return plain(least)
 }

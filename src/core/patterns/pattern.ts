@@ -26,14 +26,27 @@ export interface PlannedCell {
   readonly cutBounds?: readonly Bound[]
   readonly lay: Transform<'window', 'panel'>
   readonly turn: Turn
+  /** A jointed sheet: the strips along its grain that were joined before it is cut. A piece from one leaf has none. */
+  readonly strips?: readonly PlannedStrip[]
+}
+
+/** A strip of a jointed sheet, with a leaf of its own; its bounds are those within the sheet alone. */
+export interface PlannedStrip {
+  /** `a`, `b` … from left to right as the sheet lies in leaf orientation; follows the id of its cell. */
+  readonly name: string
+  readonly rank: number
+  readonly bounds: readonly Bound[]
+  readonly lay: Transform<'window', 'panel'>
+  readonly turn: Turn
 }
 
 /**
  * How an edge is made: along the grain, across it, at an angle to it (mitre), at an angle
- * towards a centre, or when two halves are put together; in a border from piece to piece of a band (segment), where
+ * towards a centre, or when two halves are put together; within a jointed sheet, before a piece is cut from it (sheet);
+ * in a border from piece to piece of a band (segment), where
  * bands meet (corner), and towards the field or its string (border).
  */
-export type Joint = 'side' | 'cross' | 'mitre' | 'radial' | 'diameter' | BandJoint
+export type Joint = 'side' | 'cross' | 'mitre' | 'radial' | 'diameter' | 'sheet' | BandJoint
 export type BandJoint = 'segment' | 'corner' | 'border'
 
 /** Whether a seam is one of a border. */

@@ -4,6 +4,7 @@ import { planDiamond } from './diamond'
 import { planEndMatch } from './end-match'
 import { planFourWay } from './four-way'
 import { planHerringbone } from './herringbone'
+import { fromBookedPairs } from './jointed-sheet'
 import { planParquet } from './parquet'
 import type { Bundle, Plan, Sizes } from './pattern'
 import { planPlanks } from './planks'
@@ -36,7 +37,9 @@ export function planRecipe(
       return planParquet(recipe, sizes, count)
     case 'planks':
       return planPlanks(recipe, sizes, count)
-    case 'radial':
-      return planRadial(recipe, sizes, count, bundle)
+    case 'radial': {
+      const plan = planRadial(recipe, sizes, count, bundle)
+      return recipe.eachFrom === 'one leaf' ? plan : fromBookedPairs(plan, recipe.spine, bundle)
+    }
   }
 }

@@ -83,15 +83,31 @@ const jointOf = (seam: number, count: number): Joint =>
  */
 function wedgeTurns(recipe: RadialRecipe, count: number): readonly boolean[] {
   if (recipe.match === 'slip') return Array.from({ length: count }, () => false)
-  const firstIsOver = (recipe.spine === 'left') !== (recipe.numberedEnds === 'inside')
+  // a booked pair is opened within its wedge, and the first lies as it was made
+  const isPair = recipe.eachFrom === 'booked pair'
+  const firstIsOver = !isPair && (recipe.spine === 'left') !== (recipe.numberedEnds === 'inside')
   return Array.from({ length: count }, (_, i) => (i % 2 === 0 ? firstIsOver : !firstIsOver))
 }
 
 function layingRound(recipe: RadialRecipe, overs: readonly boolean[], bundle: Bundle): 'clockwise' | 'anticlockwise' {
   if (recipe.laying !== 'by spine') return recipe.laying
   if (recipe.match === 'slip') return 'clockwise'
+  if (recipe.eachFrom === 'booked pair') return beyondEarlierLeaf(recipe, bundle)
   // the wedge that shows the far face of its leaf is the earlier one of a pair that shares a knife cut
   return overs[0] !== bundle.numberFacesNext ? 'clockwise' : 'anticlockwise'
+}
+
+/**
+ * A pair that is turned over begins with its later leaf where one that lies as it was made begins with its earlier one:
+ * the second pair goes to the side on which the earlier leaf of the first lies, so that both neighbours are near.
+ */
+function beyondEarlierLeaf(
+  { spine, numberedEnds }: RadialRecipe,
+  { numberFacesNext }: Bundle,
+): 'clockwise' | 'anticlockwise' {
+  const isAtLeft = (spine === 'right') === numberFacesNext
+  // clockwise of a wedge that points down lies its left edge
+  return isAtLeft === (numberedEnds === 'inside') ? 'clockwise' : 'anticlockwise'
 }
 
 function wedgeBounds(

@@ -1,5 +1,5 @@
 import { compose, rotation } from '../geometry/transform'
-import type { Plan } from './pattern'
+import type { Plan, PlannedCell } from './pattern'
 
 /**
  * The same cells with every window turned on its leaf, by `degrees` clockwise as seen from the numbered side. As all
@@ -8,10 +8,14 @@ import type { Plan } from './pattern'
 export function turnedPlan(plan: Plan, degrees: number): Plan {
   if (degrees === 0) return plan
   const back = rotation<'window'>((-degrees * Math.PI) / 180)
+  const turned = <L extends Pick<PlannedCell, 'lay' | 'turn'>>(laid: L): L => ({
+    ...laid,
+    lay: compose(laid.lay, back),
+    turn: { turnedOver: laid.turn.turnedOver, spun: null },
+  })
   const cells = plan.cells.map((cell) => ({
-    ...cell,
-    lay: compose(cell.lay, back),
-    turn: { turnedOver: cell.turn.turnedOver, spun: null },
+    ...turned(cell),
+    ...(cell.strips ? { strips: cell.strips.map(turned) } : {}),
   }))
   return { ...plan, cells }
 }

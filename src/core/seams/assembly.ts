@@ -3,7 +3,7 @@
  *
  * Input: the cells of a face and the seams found on them. Output: a tree; each joint puts two groups together along
  * seams, in one straight line where there is one that no piece lies across. Cross seams and the diameter of a sunburst
- * come last, as their allowance says; a straight split leaves an even number on one side, so that pairs are shot
+ * come last, as their allowance says; a jointed sheet is whole before the piece that is cut from it is joined; a straight split leaves an even number on one side, so that pairs are shot
  * together. A border is laid round the field when that is whole: each of its bands is joined first, then the bands are
  * fitted one after the other. Where no straight line goes through (mitres round a panel that is not square, an odd sunburst), the
  * smallest piece at the border is fitted last. Tolerance: pieces may reach over the line by `OVER`. Failure: none.
@@ -66,8 +66,36 @@ export function orderOfJointing(cells: readonly Cell[], seams: readonly Seam[]):
       cells: [left, right],
     })),
   )
-  return assemble(cells, links)
+  return assemble(asPieces(cells), links.flatMap(betweenPieces(cells)), (piece) => sheetTree(piece, cells, links))
 }
+
+/** The pieces that are joined once the jointed sheets are whole: of strips the piece that is cut from their sheet. */
+function asPieces(cells: readonly Cell[]): readonly Cell[] {
+  const sheets = new Set<CellId>()
+  return cells.flatMap((cell) => {
+    if (!cell.sheet) return [cell]
+    if (sheets.has(cell.sheet.id)) return []
+    sheets.add(cell.sheet.id)
+    return [cell.sheet]
+  })
+}
+
+/** A link as one of the pieces on its two sides; none within a sheet. */
+function betweenPieces(cells: readonly Cell[]): (link: Link) => readonly Link[] {
+  const pieceOf = new Map(cells.map(({ id, sheet }) => [id, sheet?.id ?? id]))
+  return (link) => {
+    const [p, q] = [pieceOf.get(link.cells[0])!, pieceOf.get(link.cells[1])!]
+    return p === q ? [] : [{ ...link, cells: [p, q] }]
+  }
+}
+
+/** How the sheet of a piece is joined; a piece from one leaf is itself. */
+function sheetTree(piece: Cell, cells: readonly Cell[], links: readonly Link[]): Assembly {
+  const strips = cells.filter(({ sheet }) => sheet?.id === piece.id)
+  return strips.length === 0 ? asItIs(piece) : assemble(strips, within(links, idsOf(strips)), asItIs)
+}
+
+const asItIs = ({ id }: Cell): Assembly => ({ kind: 'piece', cell: id })
 
 /** The joints of a tree in the order in which they are made: stage by stage, in each by letter. */
 export function jointsInOrder(tree: Assembly | null): readonly JoinedPieces[] {
@@ -80,11 +108,14 @@ export const cellsOf = (one: Assembly): readonly CellId[] => (one.kind === 'piec
 
 const stageOf = (one: Assembly): number => (one.kind === 'piece' ? 0 : one.stage)
 
-function assemble(cells: readonly Cell[], links: readonly Link[]): Assembly {
+/** What stands at the ends of a tree for a piece. */
+type OfPiece = (piece: Cell) => Assembly
+
+function assemble(cells: readonly Cell[], links: readonly Link[], ofPiece: OfPiece): Assembly {
   const [only, second] = cells
-  if (!second) return { kind: 'piece', cell: present(only, 'a group without pieces').id }
+  if (!second) return ofPiece(present(only, 'a group without pieces'))
   const split = lastBand(cells, links) ?? straightSplit(cells, links) ?? lastFitted(cells, links)
-  return joined(split, links)
+  return joined(split, links, ofPiece)
 }
 
 /** The last of the bands round a field, or the last of those that go round; null where all is field, or one band. */
@@ -118,10 +149,10 @@ interface Split {
   readonly straight: boolean
 }
 
-function joined({ one, other, straight }: Split, links: readonly Link[]): JoinedPieces {
+function joined({ one, other, straight }: Split, links: readonly Link[], ofPiece: OfPiece): JoinedPieces {
   const [inOne, inOther] = [idsOf(one), idsOf(other)]
-  const first = assemble(one, within(links, inOne))
-  const second = assemble(other, within(links, inOther))
+  const first = assemble(one, within(links, inOne), ofPiece)
+  const second = assemble(other, within(links, inOther), ofPiece)
   const across = links.filter(({ cells }) => isAcross(cells, inOne, inOther))
   const letters = [...new Set(across.map(({ letter }) => letter))]
   return {
@@ -149,7 +180,17 @@ const isAcross = ([p, q]: Link['cells'], one: ReadonlySet<CellId>, other: Readon
   (one.has(p) && other.has(q)) || (one.has(q) && other.has(p))
 
 /** What is made last stands first. */
-const LAST_FIRST: readonly Joint[] = ['border', 'corner', 'diameter', 'cross', 'mitre', 'radial', 'segment', 'side']
+const LAST_FIRST: readonly Joint[] = [
+  'border',
+  'corner',
+  'diameter',
+  'cross',
+  'mitre',
+  'radial',
+  'segment',
+  'side',
+  'sheet',
+]
 
 /** The best straight line that parts the cells with none across it. */
 function straightSplit(cells: readonly Cell[], links: readonly Link[]): Split | null {

@@ -11,10 +11,10 @@ export interface Centre {
 
 /**
  * Measured on the seams: the upright seam nearest to the centre line and the level one; round a centre, the point where
- * the seams cross. Positive to the right and down. Seams of a border are left out.
+ * the seams cross. Positive to the right and down. Seams of a border and within jointed sheets are left out.
  */
 export function centreOfSeams(all: readonly Seam[]): Centre {
-  const seams = all.filter(({ kind }) => !isBandJoint(kind))
+  const seams = all.filter(({ kind }) => !isBandJoint(kind) && kind !== 'sheet')
   const round = seams.filter(({ kind }) => kind === 'radial' || kind === 'diameter')
   if (round.length > 1) return crossing(round)
   return {

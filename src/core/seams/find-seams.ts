@@ -18,8 +18,9 @@ import { sharedArcs } from './arc-stretches'
  */
 export interface Seam {
   /**
-   * A, B … from left to right, then down; round a centre clockwise from the first. Those of a border come last: where it
-   * meets the field, then the others as they come round it clockwise.
+   * A, B … from left to right, then down; round a centre clockwise from the first. Those within jointed sheets follow,
+   * sheet by sheet. Those of a border come last: where it meets the field, then the others as they come round it
+   * clockwise.
    */
   readonly letter: string
   readonly kind: Joint
@@ -173,7 +174,7 @@ function joinInLine(stretches: readonly Loose[]): readonly (readonly Loose[])[] 
 const alongFirst = (first: Loose, other: Loose): number =>
   dot(subtract(other.edge.a, first.edge.a), subtract(first.edge.b, first.edge.a))
 
-const STAY_SINGLE: ReadonlySet<Joint> = new Set<Joint>(['radial', 'diameter', 'segment', 'corner'])
+const STAY_SINGLE: ReadonlySet<Joint> = new Set<Joint>(['radial', 'diameter', 'sheet', 'segment', 'corner'])
 
 function continues(one: Loose, other: Loose): boolean {
   if (one.kind !== other.kind || STAY_SINGLE.has(one.kind)) return false
@@ -232,8 +233,8 @@ function wholeEdge(stretches: readonly Loose[]): Edge<'panel'> {
 }
 
 /**
- * From left to right, then down; round a centre by the angle of the seam, clockwise from the first one laid out; round a
- * border as its pieces follow each other.
+ * From left to right, then down; round a centre by the angle of the seam, clockwise from the first one laid out; sheet
+ * by sheet within sheets; round a border as its pieces follow each other.
  */
 const inReadingOrder =
   (ids: readonly CellId[]) =>
@@ -241,8 +242,9 @@ const inReadingOrder =
     if (isRound(p) && isRound(q)) return wedgeOf(p) - wedgeOf(q)
     const order = placeOf(p) - placeOf(q)
     if (order !== 0) return order
-    if (placeOf(p) === 2) return p[0]!.source - q[0]!.source
-    if (placeOf(p) === 3) return placeRound(ids, p[0]!) - placeRound(ids, q[0]!)
+    if (placeOf(p) === 2) return ids.indexOf(p[0]!.left) - ids.indexOf(q[0]!.left)
+    if (placeOf(p) === 3) return p[0]!.source - q[0]!.source
+    if (placeOf(p) === 4) return placeRound(ids, p[0]!) - placeRound(ids, q[0]!)
     const [m, n] = [middle(wholeEdge(p)), middle(wholeEdge(q))]
     return Math.abs(m.x - n.x) > GRID ? m.x - n.x : m.y - n.y
   }
@@ -253,12 +255,14 @@ function placeRound(ids: readonly CellId[], { left, right }: Loose): number {
   return high - low > 1 ? high : low
 }
 
-/** Those round a centre first, those of a border last. */
+/** Those round a centre first, those within jointed sheets behind the others of the field, those of a border last. */
 function placeOf(seam: readonly Loose[]): number {
   if (isRound(seam)) return 0
   const { kind } = seam[0]!
-  return kind === 'border' ? 2 : isBandJoint(kind) ? 3 : 1
+  return kind === 'sheet' ? 2 : kind === 'border' ? 3 : isBandJoint(kind) ? 4 : 1
 }
+
+const isInSheet = ([first]: readonly Loose[]): boolean => first!.kind === 'sheet'
 
 const isRound = (seam: readonly Loose[]): boolean => seam[0]!.kind === 'radial' || seam[0]!.kind === 'diameter'
 
