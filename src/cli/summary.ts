@@ -12,9 +12,11 @@ import type { Transform } from '../core/geometry/transform'
 import { leafOutline } from '../core/leaves/bundle'
 import { mendingWords, repairHead } from '../core/repairs/repair-wording'
 import type { Repair, Spared } from '../core/repairs/repairs'
+import { leavesEach } from '../core/patterns/jointed-sheet'
 import type { SeamReport } from '../core/seams/seam-report'
 import { stringLength } from '../core/sheets/border-sentence'
 import { jointLength } from '../core/sheets/make-up-words'
+import { sheetTemplates } from '../core/templates/sheet-template'
 import type { LengthUnit } from '../core/units/unit'
 
 /** What was written for a part; null for what was not asked for. */
@@ -49,7 +51,7 @@ export function summarisePart(
     match: recipe.pattern === 'strips' ? recipe.match : recipe.pattern,
     arrangement: recipe.pattern === 'strips' ? recipe.arrangement : null,
     ...(recipe.pattern === 'radial' ? { radialMatch: recipe.match } : {}),
-    leafCount: face.count,
+    leafCount: face.count * leavesEach(recipe),
     firstLeaf: recipe.firstLeaf,
     panel: { width: part.width, length: part.length },
     outline: {
@@ -66,6 +68,7 @@ export function summarisePart(
       leaf: leaf?.number ?? null,
       polygon: pairs(roughOnLeaf),
     })),
+    ...sheetsOf(face),
     leaves: leavesOf(face),
     seams: face.seams.map(seamOf),
     madeUp: face.pieces.flatMap(madeUpOf),
@@ -136,7 +139,7 @@ const rings = <S extends Space>(region: Region<S>) => region.map((polygon) => po
 
 const pair = <S extends Space>({ x, y }: Point<S>) => [x, y]
 
-const numbers = <S extends Space>({ a, b, c, d, e, f }: Transform<'leaf', S>) => [a, b, c, d, e, f]
+const numbers = <F extends Space, S extends Space>({ a, b, c, d, e, f }: Transform<F, S>) => [a, b, c, d, e, f]
 
 const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
   id: cell.id,
@@ -154,6 +157,26 @@ const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
     ...(place.farther.x !== 0 || place.farther.y !== 0 ? { farther: pair(place.farther) } : {}),
   },
 })
+
+/** Which strips are joined into a sheet, and what is then cut from it; nothing where every piece is from one leaf. */
+function sheetsOf(face: DerivedPart) {
+  const templates = sheetTemplates(face)
+  const sheets = templates.flatMap(({ name, rough, window, joints, sheets }) =>
+    sheets.map(({ cell, strips }) => ({
+      cell: cell.id,
+      strips: strips.map((strip) => strip.cell.id),
+      leaves: strips.map(({ leaf }) => leaf?.number ?? null),
+      turnedOver: cell.turn.turnedOver,
+      template: name,
+      // as the sheet lies when it is made: sheet mm to panel mm
+      lay: numbers(cell.lay),
+      window: pairs(window),
+      rough: pairs(rough),
+      joints: joints.map(({ a, b }) => [pair(a), pair(b)]),
+    })),
+  )
+  return sheets.length > 0 ? { sheets } : {}
+}
 
 /** How a piece's leaf is made up; nothing for a leaf as it is. */
 const madeUpOf = (piece: Piece) =>

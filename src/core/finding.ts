@@ -64,7 +64,9 @@ export type Remedy =
   | { readonly remedy: 'move window'; readonly by: Point<'leaf'>; readonly group: WindowGroup }
   | { readonly remedy: 'first position'; readonly group: WindowGroup }
   | { readonly remedy: 'start at leaf'; readonly leaf: number }
-  | { readonly remedy: 'count'; readonly count: number }
+  | { readonly remedy: 'count'; readonly count: number; readonly of?: 'wedges' }
+  /** Each piece of a sunburst from two leaves that were booked before. */
+  | { readonly remedy: 'booked pairs' }
   | { readonly remedy: 'other leaf'; readonly cell: CellId; readonly leaf: number }
   | { readonly remedy: 'next in run' }
   | { readonly remedy: 'overhang'; readonly side: Side; readonly to: number }

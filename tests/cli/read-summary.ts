@@ -71,6 +71,18 @@ export interface PartSummary {
     readonly stringBetween: { readonly outside: Ring; readonly inside: Ring } | null
   } | null
   readonly rough: readonly { readonly cell: string; readonly leaf: number | null; readonly polygon: Ring }[]
+  /** Only where pieces are cut from jointed sheets; `lay` carries a sheet as it is made to the panel. */
+  readonly sheets?: readonly {
+    readonly cell: string
+    readonly strips: readonly string[]
+    readonly leaves: readonly (number | null)[]
+    readonly turnedOver: boolean
+    readonly template: string
+    readonly lay: readonly [number, number, number, number, number, number]
+    readonly window: Ring
+    readonly rough: Ring
+    readonly joints: readonly (readonly [Pair, Pair])[]
+  }[]
   readonly leaves: readonly {
     readonly leaf: number
     readonly outline: Ring

@@ -42,7 +42,8 @@ function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
     case 'planks':
       return null
     case 'radial':
-      return recipe.match === 'book' ? 'mirrors' : null
+      // a booked pair shows the same wood at both its edges
+      return recipe.match === 'book' || recipe.eachFrom === 'booked pair' ? 'mirrors' : null
     case 'strips':
       if (recipe.match === 'reverse slip') return null
       if (recipe.match === 'slip-centre-book') return isBetweenHalves(seam) ? 'mirrors' : 'repeats'

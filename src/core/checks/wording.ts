@@ -217,7 +217,9 @@ export function remedyLabel(remedy: Remedy, unit: LengthUnit): string {
     case 'start at leaf':
       return `Start at leaf ${remedy.leaf}`
     case 'count':
-      return `Take ${plural(remedy.count, 'leaf', 'leaves')}`
+      return `Take ${remedy.of ? `${remedy.count} ${remedy.of}` : plural(remedy.count, 'leaf', 'leaves')}`
+    case 'booked pairs':
+      return 'Cut each wedge from a booked pair'
     case 'other leaf':
       return `Use leaf ${remedy.leaf}`
     case 'next in run':

@@ -39,6 +39,8 @@ function remedied(job: Job, face: RemediedFace, remedy: Remedy): Next {
       return changeRecipe(job, part.id, { firstLeaf: remedy.leaf })
     case 'count':
       return changeRecipe(job, part.id, { count: remedy.count })
+    case 'booked pairs':
+      return changeRecipe(job, part.id, { eachFrom: 'booked pair' })
     case 'other leaf':
       return chooseLeaf(job, part.id, remedy.cell, remedy.leaf)
     case 'arrangement':

@@ -96,6 +96,9 @@ function voided(part: Part, after: Recipe): Partial<Part> {
     const isNamedAnew = isRunning(before) !== isRunning(after) || (isRunning(after) && before.startAt !== after.startAt)
     return isNamedAnew ? { chosen, nudges } : {}
   }
+  if (before.pattern === 'radial' && after.pattern === 'radial' && before.eachFrom !== after.eachFrom)
+    // other pieces, from a leaf each
+    return { positions: {}, chosen: {}, nudges: {}, madeUp: {} }
   if (before.pattern === 'radial' && after.pattern === 'radial' && before.numberedEnds !== after.numberedEnds) {
     // the apex goes to the other end of the leaf
     return { positions, nudges }

@@ -1,8 +1,11 @@
 import { distance } from '../geometry/point'
+import { determinant } from '../geometry/transform'
 import type { Part } from '../job/job'
 import { depthShown, numberFacesNext, runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
-import { planRadial } from '../patterns/radial'
+import { leavesEach } from '../patterns/jointed-sheet'
+import type { PlannedCell } from '../patterns/pattern'
+import { planRecipe } from '../patterns/plan-recipe'
 import type { RadialRecipe } from '../patterns/recipe'
 import { patternSizes } from '../faces/face'
 
@@ -24,13 +27,15 @@ export function ringOrders(
   flitch: Flitch,
   count: number,
 ): readonly RingOrder[] | null {
-  const run = runOfLeaves(flitch, recipe.firstLeaf, count)
-  if (run.length < count) return null
+  const leaves = count * leavesEach(recipe)
+  const run = runOfLeaves(flitch, recipe.firstLeaf, leaves)
+  if (run.length < leaves) return null
   return (['in a circle', 'both ways'] as const).map((order) => {
     const bundle = { numberFacesNext: numberFacesNext(flitch) }
-    const { cells } = planRadial({ ...recipe, order }, patternSizes(part), count, bundle)
-    const pairs = cells.map((cell, i) => [cell, cells[(i + 1) % cells.length]!] as const)
-    const shown = ({ rank, turn }: (typeof cells)[number]) => depthShown(flitch, run[rank]!.number, turn.turnedOver)
+    const { cells } = planRecipe({ ...recipe, order }, patternSizes(part), count, bundle, null)
+    const round = cells.flatMap((cell) => clockwise(cell, recipe))
+    const pairs = round.map((lain, i) => [lain, round[(i + 1) % round.length]!] as const)
+    const shown = ({ rank, turn }: Lain) => depthShown(flitch, run[rank]!.number, turn.turnedOver)
     return {
       order,
       leaves: Math.max(...pairs.map(([a, b]) => Math.abs(a.rank - b.rank))),
@@ -38,4 +43,13 @@ export function ringOrders(
       drift: Math.max(...pairs.map(([a, b]) => distance(run[a.rank]!.drift, run[b.rank]!.drift))),
     }
   })
+}
+
+type Lain = Pick<PlannedCell, 'rank' | 'turn'>
+
+/** The leaves of a wedge as one passes them going round: the left one of a pair that lies as it was made comes last. */
+function clockwise({ strips, lay, ...cell }: PlannedCell, { numberedEnds }: RadialRecipe): readonly Lain[] {
+  if (!strips) return [cell]
+  const leftIsLast = determinant(lay) > 0 === (numberedEnds === 'inside')
+  return leftIsLast ? [...strips].reverse() : strips
 }

@@ -3,6 +3,7 @@ import type { Side } from '../geometry/box'
 import type { Part } from '../job/job'
 import { placeInSequence } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
+import { leavesEach } from '../patterns/jointed-sheet'
 import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
 import type { Sound } from '../scarf/extension'
 import type { Shop } from '../shop'
@@ -67,7 +68,7 @@ export function* waysToFitInSteps(
   yield found(0.3, otherLeaves(free, face, governing, fits))
   yield found(0.4, otherStarts(free, flitch, fits))
   yield found(0.5, otherArrangements(free, fits))
-  yield found(0.6, otherCounts(free, fits))
+  yield found(0.6, [...otherCounts(free, fits), ...bookedPairs(free, fits)])
   const joints = jointSearch(face, { part: free, shop, fits, governing, stock })
   yield found(0.7, joints.strips())
   const { way, scarf } = joints.scarf()
@@ -153,7 +154,15 @@ function otherCounts(part: Part, fits: Fits): readonly Remedy[] {
   const more = Array.from({ length: MOST_MORE }, (_, i) => now + i + 1)
   const allowed = more.filter((count) => !needsEven(recipe) || count % 2 === 0)
   const count = allowed.find((n) => fits({ ...part, recipe: { ...recipe, count: n } as Recipe }))
-  return count === undefined ? [] : [{ remedy: 'count', count }]
+  const isOfWedges = leavesEach(recipe) > 1
+  return count === undefined ? [] : [{ remedy: 'count', count, ...(isOfWedges ? { of: 'wedges' } : {}) }]
+}
+
+/** A leaf that is too narrow for a wedge may be wide enough for half of one. */
+function bookedPairs(part: Part, fits: Fits): readonly Remedy[] {
+  const { recipe } = part
+  if (recipe.pattern !== 'radial' || recipe.eachFrom !== 'one leaf') return []
+  return fits({ ...part, recipe: { ...recipe, eachFrom: 'booked pair' } }) ? [{ remedy: 'booked pairs' }] : []
 }
 
 const needsEven = (recipe: Recipe): boolean =>

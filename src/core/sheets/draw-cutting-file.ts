@@ -10,7 +10,7 @@ import { present } from '../invariant'
 import { ok, refused, type Result } from '../result'
 import { toolPath, type CuttingTool } from '../templates/cutting-tool'
 import { windowTemplates, type WindowTemplate } from '../templates/window-template'
-import { seamLines, trimRings } from './draw-window-template'
+import { cellsOf, seamLines, trimRings } from './draw-window-template'
 
 /** White between two templates, and round all of them, mm. */
 const APART = 20
@@ -52,7 +52,7 @@ function templateItems(face: LaidFace, template: WindowTemplate, tool: CuttingTo
   return [
     closedLine('cut', onSheet(path)),
     ...seamLines(template).map((along) => line('seam', onSheet(along))),
-    ...trimRings(face, template.pieces).map((ring) => closedLine('trim', onSheet(ring))),
+    ...trimRings(face, cellsOf(template.pieces)).map((ring) => closedLine('trim', onSheet(ring))),
     ...arrow('mark', point(middle, foot), point(middle, foot - reach)),
     text(point(middle, foot + 8), `${face.part.name} ${template.name}`, { anchor: 'middle', size: 5 }),
     text(point(middle, foot + 14), leavesInWords(template), { anchor: 'middle', size: 4 }),

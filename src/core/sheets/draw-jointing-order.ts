@@ -76,6 +76,9 @@ function stageWords(joints: readonly JoinedPieces[]): string {
   const fitted = joints.filter(({ straight }) => !straight).length
   return [
     'Both edges of a seam are shot in one setting, laid together like a closed book, so that an edge out of square cancels.',
+    joints.some(({ joint }) => joint === 'sheet')
+      ? 'Joint the sheets first, then cut the pieces from them by the sheet templates, the joint of the paper on that of the wood; only then are the pieces joined.'
+      : '',
     last?.joint === 'diameter' || (last?.joint === 'radial' && last.straight)
       ? 'The halves are made a little over half a turn; then the diameter of each is trued in one line, and they are joined.'
       : '',

@@ -171,7 +171,7 @@ function noteItems(face: JudgedFace, packet: Packet, unit: LengthUnit, { min, ma
           plain(pins ? pinSentence(face, lead, pins, unit) : NO_PINS, 3.9),
         ]
       : []),
-    bold('Dry-lay before you cut the next run.', 5),
+    bold(lead.cell.sheet ? STRIPS : 'Dry-lay before you cut the next run.', 5),
     ...CARD_CAUTIONS.map((caution) => plain(caution, 3.3)),
   ])
   return [
@@ -180,6 +180,8 @@ function noteItems(face: JudgedFace, packet: Packet, unit: LengthUnit, { min, ma
     ...below.items,
   ]
 }
+
+const STRIPS = 'These are strips: joint the sheets first, then cut the pieces from them.'
 
 const NO_PINS = 'No waste is left for pins: hold the packet between two boards while it is cut.'
 

@@ -2,19 +2,21 @@ import { arrow, closedLine, line, text } from '../drawing/build'
 import { SMALLEST_TEXT, type Drawing, type Item } from '../drawing/drawing'
 import { itemsBox } from '../drawing/item-box'
 import { placed } from '../drawing/placed'
+import type { Cell } from '../faces/cells'
 import { finishedParts } from '../fit/finished-parts'
 import type { LaidFace, Piece } from '../fit/lay-face'
 import { boxAround, boxGrown, boxRing, boxWidth, type Box } from '../geometry/box'
-import { convexOverlap, isConvex } from '../geometry/convex'
+import { convexOverlap, insideHalfPlane, isConvex } from '../geometry/convex'
 import { farthestInside } from '../geometry/pole'
 import { overlapArea } from '../geometry/overlap'
 import { distance, point, type Point } from '../geometry/point'
-import { ringEdges, transformRing, type Ring } from '../geometry/polygon'
+import { polygonArea, ringEdges, transformRing, type Edge, type Ring } from '../geometry/polygon'
 import { invert, rotation, transformPoint, translation } from '../geometry/transform'
 import { present } from '../invariant'
+import type { SheetTemplate } from '../templates/sheet-template'
 import type { WindowTemplate } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
-import { templateHeading, templateNotes } from './template-words'
+import { sheetHeading, sheetNotes, templateHeading, templateNotes } from './template-words'
 import { blockItems, placeInRing, setBlock, type Paragraph } from './text-block'
 
 /** White round the piece on the sheet. */
@@ -24,29 +26,72 @@ export const TEMPLATE_ROOM = 3
  * A window at full scale in leaf orientation, seen from the numbered side, the numbered end at the top: the line to
  * cut, the seam lines inside it, what is trimmed after pressing, and which leaves it is for.
  */
-export function drawWindowTemplate(face: LaidFace, template: WindowTemplate, unit: LengthUnit): Drawing {
+export const drawWindowTemplate = (face: LaidFace, template: WindowTemplate, unit: LengthUnit): Drawing =>
+  drawTemplate(face, { ...template, joints: [], cells: cellsOf(template.pieces) }, `template ${template.name}`, {
+    heading: templateHeading(face, template, unit),
+    notes: templateNotes(face, template, unit),
+  })
+
+/** What is cut from a jointed sheet, likewise, as the sheet is made: its joints within it, thick, to be laid on those of the wood. */
+export const drawSheetTemplate = (face: LaidFace, template: SheetTemplate, unit: LengthUnit): Drawing =>
+  drawTemplate(
+    face,
+    { ...template, cells: template.sheets.map(({ cell }) => cell) },
+    `sheet template ${template.name}`,
+    { heading: sheetHeading(face, template, unit), notes: sheetNotes(face, template, unit) },
+  )
+
+interface TemplateLines extends Pick<WindowTemplate, 'rough' | 'window' | 'tags' | 'straight'> {
+  readonly joints: readonly Edge<'window'>[]
+  /** What is cut by it. */
+  readonly cells: readonly Cell[]
+}
+
+interface TemplateWords {
+  readonly heading: readonly Paragraph[]
+  readonly notes: readonly Paragraph[]
+}
+
+function drawTemplate(face: LaidFace, template: TemplateLines, name: string, words: TemplateWords): Drawing {
   const box = boxAround(template.rough)
   const windowToSheet = translation<'window', 'sheet'>(TEMPLATE_ROOM - box.min.x, TEMPLATE_ROOM - box.min.y)
   const onSheet = (p: Point<'window'>): Point<'sheet'> => transformPoint(windowToSheet, p)
   const ring = template.rough.map(onSheet)
-  const trims = trimRings(face, template.pieces).map((trim) => transformRing(windowToSheet, trim))
+  const trims = trimRings(face, template.cells).map((trim) => transformRing(windowToSheet, trim))
   const lines: readonly Item[] = [
     closedLine('cut', ring),
     ...seamLines(template).map((along) => line('seam', along.map(onSheet), { dash: [6, 2] })),
+    ...template.joints.map(({ a, b }) => line('seam', [onSheet(a), onSheet(b)], { pen: 0.7 })),
     ...trims.map((trim) => closedLine('trim', trim, { dash: [8, 2, 1, 2] })),
   ]
   const clear = roomForWords(trims[0] ?? template.window.map(onSheet))
-  const words = templateItems(
-    { ring, clear, straight: template.straight },
-    templateHeading(face, template, unit),
-    templateNotes(face, template, unit),
+  const beside = sideOfJoints(
+    clear,
+    template.joints.map(({ a, b }) => ({ a: onSheet(a), b: onSheet(b) })),
   )
-  const all = present(itemsBox([...lines, ...words]), 'a template has lines')
+  const set = templateItems({ ring, clear: beside, straight: template.straight }, words.heading, words.notes)
+  const all = present(itemsBox([...lines, ...set]), 'a template has lines')
   return {
-    title: `${face.part.name}, template ${template.name}`,
+    title: `${face.part.name}, ${name}`,
     extent: boxGrown(all, { top: TEMPLATE_ROOM, right: TEMPLATE_ROOM, bottom: TEMPLATE_ROOM, left: TEMPLATE_ROOM }),
-    items: [...lines, ...words],
+    items: [...lines, ...set],
   }
+}
+
+/** No joint runs through the words: they stand in the largest part that the joints leave. */
+function sideOfJoints(ring: Ring<'sheet'>, joints: readonly Edge<'sheet'>[]): Ring<'sheet'> {
+  let parts: readonly Ring<'sheet'>[] = [ring]
+  for (const joint of joints) {
+    const back = { a: joint.b, b: joint.a }
+    parts = parts.flatMap((part) =>
+      [joint, back].flatMap((edge) => {
+        const half = insideHalfPlane(part, edge)
+        return half ? [half] : []
+      }),
+    )
+  }
+  const [first = ring, ...others] = parts
+  return others.reduce((best, part) => (polygonArea([part]) > polygonArea([best]) ? part : best), first)
 }
 
 /** Words are placed in a convex ring: in one that is not, the square about the spot with most room. */
@@ -57,8 +102,13 @@ function roomForWords(ring: Ring<'sheet'>): Ring<'sheet'> {
   return boxRing({ min: point(pole.at.x - half, pole.at.y - half), max: point(pole.at.x + half, pole.at.y + half) })
 }
 
+export const cellsOf = (pieces: readonly Piece[]): readonly Cell[] => pieces.map(({ cell }) => cell)
+
 /** The edges of the piece that become seams, and those trued with them; a curved one as all its points in one line. */
-export function seamLines({ window, tags }: WindowTemplate): readonly (readonly Point<'window'>[])[] {
+export function seamLines({
+  window,
+  tags,
+}: Pick<WindowTemplate, 'window' | 'tags'>): readonly (readonly Point<'window'>[])[] {
   const lines: Point<'window'>[][] = []
   ringEdges(window).forEach(({ a, b }, i) => {
     const tag = tags[i]!
@@ -71,14 +121,14 @@ export function seamLines({ window, tags }: WindowTemplate): readonly (readonly 
 }
 
 /** The finished panel within the piece, if it is the same for every leaf that is cut by this template. */
-export function trimRings(face: LaidFace, pieces: readonly Piece[]): readonly Ring<'window'>[] {
-  const rings = pieces.map((piece) => finishedInWindow(face, piece))
+export function trimRings(face: LaidFace, cells: readonly Cell[]): readonly Ring<'window'>[] {
+  const rings = cells.map((cell) => finishedInWindow(face, cell))
   const [first] = rings
   if (!first || first.length < 3 || !rings.every((ring) => isSame(ring, first))) return []
   return [first]
 }
 
-function finishedInWindow(face: LaidFace, { cell }: Piece): Ring<'window'> {
+function finishedInWindow(face: LaidFace, cell: Cell): Ring<'window'> {
   const panelToWindow = invert(cell.lay)
   if (face.part.outline.shape === 'rectangle')
     return convexOverlap(transformRing(panelToWindow, boxRing(face.sizes.finished)), cell.toCut.ring) ?? []

@@ -28,13 +28,28 @@ export function howLeavesMove(recipe: Recipe): string {
         ? `Leaves of unequal width are laid side by side ${recipe.order === 'shuffled' ? 'in a mixed order' : 'as they come'}; no match is wanted.`
         : 'Strips of unequal width are laid side by side like boards; no match is wanted, and their edges may be seen.'
     case 'radial':
-      return `${WEDGES[recipe.match]} ${RING[recipe.order]}`
+      return recipe.eachFrom === 'one leaf'
+        ? `${WEDGES[recipe.match]} ${RING[recipe.order]}`
+        : `${PAIRS} ${PAIRS_LAID[recipe.match]} ${PAIRS_RING[recipe.order]}`
   }
 }
 
 const WEDGES: Readonly<Record<RadialRecipe['match'], string>> = {
   book: 'Wedges with the grain on their middle line lie round a centre, every other one turned over.',
   slip: 'Wedges with the grain on their middle line lie round a centre, all the same side up.',
+}
+
+const PAIRS =
+  'Two leaves are booked and joined first, and each wedge is then cut from such a sheet, the joint on its middle line.'
+
+const PAIRS_LAID: Readonly<Record<RadialRecipe['match'], string>> = {
+  book: 'The wedges lie round a centre, every other sheet turned over with both its leaves.',
+  slip: 'The wedges lie round a centre, all as they were made; as both edges of a pair show the same wood, the figure mirrors from wedge to wedge all the same.',
+}
+
+const PAIRS_RING: Readonly<Record<RadialRecipe['order'], string>> = {
+  'in a circle': 'The run goes round pair by pair, so that the last comes to lie beside the first.',
+  'both ways': 'The run goes out from the first pair both ways, so that no neighbours are more than two pairs apart.',
 }
 
 const RING: Readonly<Record<RadialRecipe['order'], string>> = {

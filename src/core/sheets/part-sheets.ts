@@ -1,6 +1,7 @@
 import type { FullScaleSheet, PageSheet, PageSize, SheetSet } from '../drawing/sheet-set'
 import type { LeafRest } from '../ledger/offcuts'
 import { storyStrips } from '../templates/story-strip'
+import { sheetTemplates } from '../templates/sheet-template'
 import { viewfinders, type Sights } from '../templates/viewfinder'
 import { windowTemplates } from '../templates/window-template'
 import type { LengthUnit } from '../units/unit'
@@ -18,7 +19,7 @@ import { drawStoryStrip } from './draw-story-strip'
 import { drawTaping } from './draw-taping'
 import { cardParts, cardTitle, drawViewfinder } from './draw-viewfinder'
 import { drawViewfinderLeaves } from './draw-viewfinder-leaves'
-import { drawWindowTemplate } from './draw-window-template'
+import { drawSheetTemplate, drawWindowTemplate } from './draw-window-template'
 import type { JudgedFace } from './judged-face'
 
 /** Where a sheet is taken, in the order in which one walks. */
@@ -79,12 +80,19 @@ const strips = (face: JudgedFace, unit: LengthUnit): Sheets =>
     drawing: drawStoryStrip(face, strip, unit),
   }))
 
-const templates = (face: JudgedFace, unit: LengthUnit): Sheets =>
-  windowTemplates(face).map((template) => ({
-    kind: 'full scale',
+/** What is cut on the leaves, and behind it what is cut from jointed sheets. */
+const templates = (face: JudgedFace, unit: LengthUnit): Sheets => [
+  ...windowTemplates(face).map((template) => ({
+    kind: 'full scale' as const,
     title: `Template ${template.name}`,
     drawing: drawWindowTemplate(face, template, unit),
-  }))
+  })),
+  ...sheetTemplates(face).map((template) => ({
+    kind: 'full scale' as const,
+    title: `Sheet template ${template.name}`,
+    drawing: drawSheetTemplate(face, template, unit),
+  })),
+]
 
 /** The cards, then what lies where on each leaf; none where no leaf is left to be cut. */
 function finders(face: JudgedFace, sights: Sights, unit: LengthUnit): Sheets {

@@ -1,4 +1,5 @@
 import type { Part } from '../job/job'
+import { leavesEach } from '../patterns/jointed-sheet'
 import type {
   BoxRecipe,
   DiamondRecipe,
@@ -42,6 +43,7 @@ export type RecipeField =
   | 'sideUp'
   | 'numberedEnds'
   | 'firstSeam'
+  | 'eachFrom'
   | 'windowTurn'
   | 'centre'
   | 'cutFull'
@@ -71,7 +73,7 @@ export function recipePieces(part: Part, count: number, unit: LengthUnit): reado
     ...('match' in recipe ? [value('match', recipe.match), text(' match')] : [text(FIXED_MATCH[recipe.pattern])]),
     text(' of '),
     value('count', count),
-    text(` ${count === 1 ? 'leaf' : 'leaves'} from leaf `),
+    text(` ${countedWord(recipe, count)} from leaf `),
     value('firstLeaf', recipe.firstLeaf),
     text(', '),
     ...layingPieces(recipe, unit),
@@ -98,6 +100,16 @@ const JOINTING: Readonly<Record<Part['jointing'], string>> = {
   packet: 'in a packet',
   pair: 'in pairs',
   overlap: 'overlapped and cut through both',
+}
+
+/** What is counted in the sentence: leaves, or the pieces that are cut from sheets of several. */
+export const countedWord = (recipe: Part['recipe'], count: number): string =>
+  leavesEach(recipe) > 1 ? 'wedges' : count === 1 ? 'leaf' : 'leaves'
+
+/** Of what a wedge is cut. */
+export const EACH_FROM: Readonly<Record<RadialRecipe['eachFrom'], string>> = {
+  'one leaf': 'one leaf',
+  'booked pair': 'a booked pair',
 }
 
 /** The order of the leaves round a sunburst, in words. */
@@ -177,17 +189,20 @@ function layingPieces(recipe: Part['recipe'], unit: LengthUnit): readonly Recipe
       return plankPieces(recipe, unit)
     case 'radial':
       return [
+        ...(recipe.eachFrom === 'one leaf'
+          ? []
+          : [text('each cut from '), value('eachFrom', EACH_FROM[recipe.eachFrom]), text(', ')]),
         ...endPieces(recipe, 'at the centre', 'at the rim'),
         text('the first seam at '),
         value('firstSeam', showAngle(recipe.firstSeam)),
         text(', '),
         ...centrePieces(recipe, unit),
-        text('the leaves '),
+        text(recipe.eachFrom === 'one leaf' ? 'the leaves ' : 'the pairs '),
         value('order', RING_ORDERS[recipe.order]),
         text(', each wedge cut '),
         value('cutFull', showAngle(recipe.cutFull)),
         text(' full, '),
-        ...(recipe.match === 'book' ? spinePieces(recipe) : []),
+        ...(recipe.match === 'book' || recipe.eachFrom === 'booked pair' ? spinePieces(recipe) : []),
       ]
   }
 }
