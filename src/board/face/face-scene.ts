@@ -96,12 +96,12 @@ function faceMade(flitch: Flitch, piece: Piece, pictures?: LeafPictures): FaceMa
 }
 
 export const faceSeams = (part: DerivedPart): FaceScene['seams'] =>
-  part.seams.map(({ letter, edge, line, kind, meets, depthOffset, jump }) => ({
+  part.seams.map(({ letter, edge, line, kind, round, meets, depthOffset, jump }) => ({
     letter,
     edge,
     line,
     band: isBandJoint(kind) ? kind : null,
-    round: kind === 'radial' || kind === 'diameter',
+    round,
     meets,
     depthOffset,
     jump,

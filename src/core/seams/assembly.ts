@@ -97,11 +97,12 @@ function sheetTree(piece: Cell, cells: readonly Cell[], links: readonly Link[]):
 
 const asItIs = ({ id }: Cell): Assembly => ({ kind: 'piece', cell: id })
 
-/** The joints of a tree in the order in which they are made: stage by stage, in each by letter. */
+/** The joints of a tree in the order in which they are made: those of jointed sheets first, then stage by stage. */
 export function jointsInOrder(tree: Assembly | null): readonly JoinedPieces[] {
   const joints = (one: Assembly): readonly JoinedPieces[] =>
     one.kind === 'piece' ? [] : [...joints(one.first), ...joints(one.second), one]
-  return tree ? [...joints(tree)].sort((p, q) => p.stage - q.stage) : []
+  const isLater = ({ joint }: JoinedPieces) => (joint === 'sheet' ? 0 : 1)
+  return tree ? [...joints(tree)].sort((p, q) => isLater(p) - isLater(q) || p.stage - q.stage) : []
 }
 
 export const cellsOf = (one: Assembly): readonly CellId[] => (one.kind === 'piece' ? [one.cell] : one.cells)

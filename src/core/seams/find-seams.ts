@@ -24,6 +24,8 @@ export interface Seam {
    */
   readonly letter: string
   readonly kind: Joint
+  /** Whether it begins at a centre round which the pieces lie. */
+  readonly round: boolean
   /** From end to end; of a seam that closes on itself from its beginning to the point opposite. */
   readonly edge: Edge<'panel'>
   /** Points along it: its two ends where it is straight. */
@@ -67,6 +69,7 @@ export function findSeams(
     return {
       letter: seamLetter(i),
       kind,
+      round: isRound(stretches) || (isInSheet(stretches) && touches(edge, centre)),
       edge,
       line,
       length: lineLength(line),
@@ -136,7 +139,7 @@ function betweenStretch(line: readonly Point<'panel'>[], source: number, one: Ce
  * its edges, so `inside` is on the right hand of the stretch as found: seen running down, that is the left of the panel.
  */
 function directed(stretch: Edge<'panel'>, kind: Joint, inside: CellId, outside: CellId, centre: Point<'panel'>): Loose {
-  const isRound = kind === 'radial' || kind === 'diameter'
+  const isRound = kind === 'radial' || kind === 'diameter' || (kind === 'sheet' && touches(stretch, centre))
   const along = subtract(stretch.b, stretch.a)
   const forward = isRound
     ? distance(stretch.b, centre) > distance(stretch.a, centre)
@@ -155,6 +158,9 @@ function directed(stretch: Edge<'panel'>, kind: Joint, inside: CellId, outside: 
     ? { edge, line, length, kind, source: 0, left: inside, right: outside }
     : { edge, line, length, kind, source: 0, left: outside, right: inside }
 }
+
+const touches = ({ a, b }: Edge<'panel'>, at: Point<'panel'>): boolean =>
+  distance(a, at) < 2 * GRID || distance(b, at) < 2 * GRID
 
 /** Seams at 45° count as upright, whatever the last digit says. */
 const runsDown = ({ x, y }: Point<'panel'>): boolean => Math.abs(y) > Math.abs(x) * (1 - 1e-9) - GRID

@@ -3,7 +3,8 @@ import type { Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
 import { textCutTo } from '../drawing/text-width'
 import { point } from '../geometry/point'
-import { jointsInOrder, orderOfJointing, type JoinedPieces } from '../seams/assembly'
+import { jointsInOrder, orderOfJointing, type JoinedPieces, type JoinedSeam } from '../seams/assembly'
+import { sheetTemplates } from '../templates/sheet-template'
 import { bareLength, showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
 import { plain, column, bold } from './card'
@@ -11,7 +12,7 @@ import { joinedWords } from './jointing-words'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
 import { faceSentence, hasCorners } from './border-sentence'
-import { isRound, STRIP_LONG, stripPlaces } from './tape'
+import { STRIP_LONG, stripPlaces } from './tape'
 import { treeItems, treeHeight } from './jointing-tree'
 import { tickBox } from './draw-packet-card'
 
@@ -44,13 +45,18 @@ export function drawJointingOrder(face: JudgedFace, unit: LengthUnit, page: Page
   const listTop = lead.bottom + 3 + (drawn ? treeHeight(tree) + 6 : 0)
   const pages: Item[][] = []
   let y = Infinity
-  for (const joint of joints) {
-    if (y + ROW > foot.bottom) {
+  for (const [i, joint] of joints.entries()) {
+    const cutsFirst = joint.joint !== 'sheet' && joints[i - 1]?.joint === 'sheet'
+    if (y + (cutsFirst ? 2 * ROW : ROW) > foot.bottom) {
       const isFirst = pages.length === 0
       pages.push([...head.items, ...(isFirst ? [...lead.items, ...(drawn ?? [])] : []), ...foot.items])
       y = isFirst ? listTop : head.bottom + 2
       pages.at(-1)!.push(...listHead(y, page, unit))
       y += HEAD
+    }
+    if (cutsFirst) {
+      pages.at(-1)!.push(...cutRow(face, page, y))
+      y += ROW
     }
     pages.at(-1)!.push(...jointRow(face, joint, unit, page, y))
     y += ROW
@@ -111,6 +117,23 @@ function listHead(y: number, page: PageSize, unit: LengthUnit): readonly Item[] 
   ]
 }
 
+/** Between the joints of the sheets and those of the pieces: what is cut there. */
+function cutRow(face: JudgedFace, page: PageSize, y: number): readonly Item[] {
+  const names = sheetTemplates(face).map(({ name }) => name)
+  const which = `sheet template${names.length === 1 ? '' : 's'} ${names.join(', ')}`
+  const words = `Now cut the pieces from their sheets by ${which}.`
+  return [
+    text(point(placeAt(page, AT.what), y + 4.6), textCutTo(words, 0.8 * page.width, 4.2, 'bold'), {
+      size: 4.2,
+      weight: 'bold',
+    }),
+    line('mark', [point(PAGE_ROOM, y + ROW - 0.8), point(page.width - PAGE_ROOM, y + ROW - 0.8)], { pen: 0.3 }),
+  ]
+}
+
+const isRound = ({ seams }: JudgedFace, seam: JoinedSeam): boolean =>
+  seams.some(({ letter, round }) => round && letter === seam.letter)
+
 function jointRow(face: JudgedFace, joint: JoinedPieces, unit: LengthUnit, page: PageSize, y: number): readonly Item[] {
   const put = (share: number, words: string, room: number, isBold = false) => {
     const weight = isBold ? 'bold' : 'regular'
@@ -123,7 +146,7 @@ function jointRow(face: JudgedFace, joint: JoinedPieces, unit: LengthUnit, page:
   // with a string between them border and field share no seam
   const isString = joint.seams.length === 0
   const letters = isString ? 'string' : joint.seams.map(({ letter }) => letter).join(' ')
-  const strips = joint.seams.reduce((sum, { length }) => sum + stripPlaces(length, isRound(joint.joint)).length, 0)
+  const strips = joint.seams.reduce((sum, seam) => sum + stripPlaces(seam.length, isRound(face, seam)).length, 0)
   return [
     put(AT.stage, String(joint.stage), AT.what - AT.stage, true),
     put(AT.what, joinedWords(face, joint), AT.seam - AT.what),

@@ -109,7 +109,6 @@ function lengths(row: SeamRow, unit: LengthUnit): string {
   return least === most ? least! : `${least} to ${most}`
 }
 
-const isRound = ({ kind }: SeamReport): boolean => kind === 'radial' || kind === 'diameter'
 const isUpright = ({ edge: { a, b } }: SeamReport): boolean => Math.abs(a.x - b.x) < 0.01
 const isLevel = ({ edge: { a, b } }: SeamReport): boolean => Math.abs(a.y - b.y) < 0.01
 const isSlanted = (seam: SeamReport): boolean => !isUpright(seam) && !isLevel(seam)
@@ -118,18 +117,20 @@ const isSlanted = (seam: SeamReport): boolean => !isUpright(seam) && !isLevel(se
 function fromEdge({ part }: JudgedFace, seam: SeamReport, unit: LengthUnit): string {
   const { a, b } = seam.edge
   if (isCurved(seam)) return 'round the field'
-  if (isRound(seam) || isSlanted(seam)) {
+  if (seam.round || isSlanted(seam)) {
     const degrees = ((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI + 360) % 360
-    return `at ${Math.round(degrees * 100) / 100}°`
+    const angle = `${Math.round(degrees * 100) / 100}°`
+    return seam.kind === 'sheet' ? `${angle}, in its sheet` : `at ${angle}`
   }
-  return isUpright(seam)
+  const far = isUpright(seam)
     ? `left ${bareLength(a.x + part.width / 2, unit, 'seam')}`
     : `top ${bareLength(a.y + part.length / 2, unit, 'seam')}`
+  return seam.kind === 'sheet' ? `${far}, in its sheet` : far
 }
 
 function fromCentre(seam: SeamReport, unit: LengthUnit): string {
   if (isCurved(seam) || seam.kind === 'corner') return '–'
-  if (isRound(seam)) return 'through it'
+  if (seam.round) return 'through it'
   if (isSlanted(seam)) {
     const past = distanceToLine(seam.edge)
     return past < 0.01 ? 'through it' : `${bareLength(past, unit, 'seam')} past it`

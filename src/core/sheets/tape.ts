@@ -1,7 +1,6 @@
 import { fill, line } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import { between, distance, point, type Point } from '../geometry/point'
-import type { Joint } from '../patterns/pattern'
 import type { Outline } from '../geometry/panel-outline'
 import type { JudgedFace } from './judged-face'
 
@@ -24,8 +23,6 @@ export function stripPlaces(length: number, round: boolean): readonly number[] {
   return Array.from({ length: count }, (_, i) => from + (i * room) / (count - 1))
 }
 
-export const isRound = (joint: Joint): boolean => joint === 'radial' || joint === 'diameter'
-
 const PAPER = '#d9d9d9'
 
 /** What is taped: a seam, or a string along one edge of the field. */
@@ -42,7 +39,7 @@ export function tapeItems(
   along: boolean,
 ): readonly Item[] {
   const taped = [
-    ...seams.map(({ line: on, length, kind }): Taped => ({ line: on, length, round: isRound(kind) })),
+    ...seams.map(({ line: on, length, round }): Taped => ({ line: on, length, round })),
     ...(border?.string ? alongString(border.string.outside) : []),
   ]
   return taped.flatMap(({ line: on, length, round }) => {
