@@ -48,8 +48,8 @@ export function sheetTemplates(face: LaidFace): readonly SheetTemplate[] {
   const { allowance, laterAllowance } = face.part
   const byShape = new Map<string, { rough: Ring<'window'>; sheets: JointedSheet[] }>()
   for (const sheet of jointedSheets(face)) {
-    const rough = roughWindow(sheet.cell.window, { first: allowance, later: laterAllowance })
-    const shape = `${shapeOf(rough)} / ${shapeOf(sheet.cell.window.ring)}`
+    const rough = roughWindow(sheet.cell.toCut, { first: allowance, later: laterAllowance })
+    const shape = `${shapeOf(rough)} / ${shapeOf(sheet.cell.toCut.ring)}`
     const known = byShape.get(shape)
     if (known) known.sheets.push(sheet)
     else byShape.set(shape, { rough, sheets: [sheet] })
@@ -58,7 +58,7 @@ export function sheetTemplates(face: LaidFace): readonly SheetTemplate[] {
     .sort((p, q) => q.sheets.length - p.sheets.length)
     .map(({ rough, sheets }, i) => {
       const [first] = sheets as [JointedSheet, ...JointedSheet[]]
-      const { ring: window, tags } = first.cell.window
+      const { ring: window, tags } = first.cell.toCut
       return { name: `S${i + 1}`, rough, window, tags, joints: jointsIn(first), sheets, straight: false }
     })
 }
