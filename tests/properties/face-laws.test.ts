@@ -149,13 +149,13 @@ describe('placements', () => {
 
   it('[F3] carry the window to its cell and the rough piece as far beyond as its edges lose', () => {
     const wrong = wrongOf(({ face, part }, say) => {
-      for (const { cell, leafToPanel, windowOnLeaf, roughOnLeaf } of face.pieces) {
+      for (const { cell, leafToPanel, windowOnLeaf, rough } of face.pieces) {
         const placed = windowOnLeaf.map((p) => laid(leafToPanel, p))
         const lost = placed.filter((p) => !ringOfNear(cell.face.ring, p))
         if (placed.length !== cell.face.ring.length || lost.length) say(`${cell.id}: window beside its cell`)
-        const rough = roughOnLeaf.map((p) => laid(leafToPanel, p))
-        witness.sides(cell.face.ring).forEach((side, i) => {
-          const tag = cell.face.tags[i]!
+        // a wedge is cut full: its rough piece stands over what it is jointed to
+        witness.sides(cell.toCut.ring).forEach((side, i) => {
+          const tag = cell.toCut.tags[i]!
           const later = tag.kind === 'seam' && (tag.joint === 'cross' || tag.joint === 'diameter')
           const isLongEdge =
             tag.kind === 'seam' || (hasColumns(part.recipe) && (tag.side === 'left' || tag.side === 'right'))
