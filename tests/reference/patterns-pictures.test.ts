@@ -46,6 +46,7 @@ const PATTERNS: readonly Pictured[] = [
   { name: 'end-match-panel', recipe: endMatch({ count: 8, order: 'panel' }) },
   { name: 'radial', recipe: radial({ count: 8 }) },
   { name: 'radial-both-ways', recipe: radial({ count: 8, order: 'both ways' }) },
+  { name: 'radial-booked-pairs', recipe: radial({ count: 6, match: 'slip', eachFrom: 'booked pair' }) },
   { name: 'diamond', recipe: diamond(), size: { width: 700, length: 460 } },
   { name: 'reverse-diamond', recipe: diamond({ runs: 'to the centre' }), size: { width: 700, length: 460 } },
   { name: 'box', recipe: boxed(), size: { width: 700, length: 460 } },
