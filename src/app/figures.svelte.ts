@@ -4,7 +4,7 @@ import { DEMO_FLITCH } from '../core/figure/demo-flitch'
 import type { Flitch } from '../core/leaves/flitch'
 import type { StoredPicture } from '../core/leaves/leaf'
 import type { PhotoShelf } from '../store/photo-shelf'
-import { createFigureDoor, THUMBNAIL_SCALE, type FigureDoor } from '../workers/figure-door'
+import { createFigureDoor, FIRST_SCALE, THUMBNAIL_SCALE, type FigureDoor } from '../workers/figure-door'
 
 /** A picture of one side of a leaf in the leaf's frame: where its top left corner lies, and how fine it is. */
 interface SideFigure {
@@ -76,7 +76,7 @@ export class Figures {
   #frame: Box<'leaf'> | null = null
   readonly #sharp = new Set<number>()
 
-  /** Starts painting the coarse pictures of these leaves, once; those that are shown first of all. */
+  /** Starts painting coarse pictures of these leaves, once, quickly and then better; those that are shown first of all. */
   async begin(leaves: readonly number[], shown: readonly ShownSide[]): Promise<void> {
     if (this.#door) return
     const door = createFigureDoor()
@@ -85,11 +85,15 @@ export class Figures {
     try {
       const frame = await door.frame
       this.#frame = frame
-      const first = new Set(cutsOf(shown))
-      const inTurn = [...leaves.filter((leaf) => first.has(leaf)), ...leaves.filter((leaf) => !first.has(leaf))]
-      await Promise.all(
-        inTurn.map(async (leaf) => this.#show(leaf, await door.thumbnail(leaf), THUMBNAIL_SCALE, frame)),
-      )
+      const wanted = new Set(cutsOf(shown))
+      const [first, others] = [leaves.filter((leaf) => wanted.has(leaf)), leaves.filter((leaf) => !wanted.has(leaf))]
+      for (const scale of [FIRST_SCALE, THUMBNAIL_SCALE]) {
+        const paint = (leaf: number) => door.thumbnail(leaf, scale)
+        const shownFirst = first.map(async (leaf) => this.#show([[leaf, await paint(leaf)]], scale, frame))
+        // each time that pictures come all boards are drawn anew: those that no face shows come together
+        const rest = Promise.all(others.map(async (leaf) => [leaf, await paint(leaf)] as const))
+        await Promise.all([...shownFirst, rest.then((painted) => this.#show(painted, scale, frame))])
+      }
     } catch {
       // without a worker the wood stays plain grain, and is not tried again: nothing else depends on it
     }
@@ -107,15 +111,20 @@ export class Figures {
       const bitmap = await (cut > this.#last
         ? door.sharp(cut - 1, { ...picture, face: 'other' })
         : door.sharp(cut, picture))
-      if (bitmap) this.#show(cut, bitmap, SHARP_SCALE, frame)
+      if (bitmap) this.#show([[cut, bitmap]], SHARP_SCALE, frame)
       else this.#sharp.delete(cut)
     }
   }
 
-  #show(cut: number, bitmap: ImageBitmap, pxPerMm: number, { min }: Box<'leaf'>): void {
-    const known = this.#cuts.get(cut)
-    if (known && known.pxPerMm > pxPerMm) return
-    this.#cuts = new Map(this.#cuts).set(cut, { bitmap, pxPerMm, origin: min })
+  #show(
+    painted: readonly (readonly [cut: number, bitmap: ImageBitmap])[],
+    pxPerMm: number,
+    { min }: Box<'leaf'>,
+  ): void {
+    const finer = ([cut]: readonly [number, ImageBitmap]) => (this.#cuts.get(cut)?.pxPerMm ?? 0) < pxPerMm
+    const cuts = new Map(this.#cuts)
+    for (const [cut, bitmap] of painted.filter(finer)) cuts.set(cut, { bitmap, pxPerMm, origin: min })
+    this.#cuts = cuts
   }
 }
 

@@ -18,8 +18,8 @@ export interface SharpPicture {
 export interface FigureDoor {
   /** What a whole-leaf picture covers: the frame that all leaves share, once the log is made. */
   readonly frame: Promise<Box<'leaf'>>
-  /** The whole frame of a leaf, coarse; painted before anything sharp, and once only. Rejects when the door is closed. */
-  readonly thumbnail: (leaf: number) => Promise<ImageBitmap>
+  /** The whole frame of a leaf, coarse; painted before anything sharp, and once only at one scale. Rejects when the door is closed. */
+  readonly thumbnail: (leaf: number, pxPerMm?: number) => Promise<ImageBitmap>
   /** null when it was cancelled, or the door closed, before it was done. */
   readonly sharp: (leaf: number, picture: SharpPicture) => Promise<ImageBitmap | null>
   /** Gives up all sharp pictures that are not done. */
@@ -30,6 +30,9 @@ export interface FigureDoor {
 
 /** Pixels a millimetre of a thumbnail. */
 export const THUMBNAIL_SCALE = 0.25
+
+/** Pixels a millimetre of what is seen first of all: in a third of the time, for as long as the thumbnails take. */
+export const FIRST_SCALE = 0.125
 
 interface Waiting {
   readonly urgent: boolean
@@ -47,7 +50,7 @@ export function createFigureDoor(
 ): FigureDoor {
   const worker = startWorker()
   const waiting = new Map<number, Waiting>()
-  const thumbnails = new Map<number, Promise<ImageBitmap>>()
+  const thumbnails = new Map<string, Promise<ImageBitmap>>()
   let nextId = 1
   let ended: Error | null = null
   const tell = (message: ToLogWorker) => worker.postMessage(message)
@@ -94,12 +97,13 @@ export function createFigureDoor(
   worker.onerror = ({ message }) => end(new Error(`The pictures of the wood cannot be painted: ${message}`))
   tell({ kind: 'log', options })
 
-  function thumbnail(leaf: number): Promise<ImageBitmap> {
-    const known = thumbnails.get(leaf)
+  function thumbnail(leaf: number, pxPerMm = THUMBNAIL_SCALE): Promise<ImageBitmap> {
+    const name = `${leaf} at ${pxPerMm}`
+    const known = thumbnails.get(name)
     if (known) return known
-    const painted = paint({ leaf, pxPerMm: THUMBNAIL_SCALE, box: null, face: 'numbered' }, true)
+    const painted = paint({ leaf, pxPerMm, box: null, face: 'numbered' }, true)
     const picture = painted.then((bitmap) => present(bitmap, 'a thumbnail was cancelled'))
-    thumbnails.set(leaf, picture)
+    thumbnails.set(name, picture)
     return picture
   }
 

@@ -14,7 +14,7 @@ export function slowLattice(surface: Surface): Lattice {
   const { log, sunk, along, pixel } = surface
   const { trunk, noise } = log
   const spot: Spot = { ring: 0, depth: 0 }
-  const steps = pixel > 2 ? { du: 5, dz: 20 } : { du: 2, dz: 8 }
+  const steps = pixel > 6 ? { du: 8, dz: 30 } : pixel > 2 ? { du: 5, dz: 20 } : { du: 2, dz: 8 }
   // pores that begin before the window reach into it
   const reached = { from: along.from - poreReach(log.wood), to: along.to }
   return buildLattice(widened(surface), reached, steps, SLOW.count, (z) => {
