@@ -73,27 +73,36 @@ async function paintAll(): Promise<void> {
       drop(job.id)
       tell({ kind: 'failed', id: job.id, message: error instanceof Error ? error.message : String(error) })
     }
-    // let messages in: one of them may cancel this very picture
-    await new Promise((resolve) => setTimeout(resolve))
+    await messagesIn()
   }
   running = false
 }
+
+const turn = new MessageChannel()
+
+/** Lets messages in, of which one may cancel the picture that is painted; a timer would wait 4 ms each time. */
+const messagesIn = (): Promise<void> =>
+  new Promise((resolve) => {
+    turn.port1.onmessage = () => resolve()
+    turn.port2.postMessage(null)
+  })
 
 const nextJob = (): Job | undefined => jobs.find(({ urgent }) => urgent) ?? jobs[0]
 
 function paintStrip(job: Job): void {
   job.painting ??= beginPainting(job.picture)
   const { canvas, context, strips } = job.painting
-  const { value: strip, done } = strips.next()
-  if (done) {
-    drop(job.id)
-    const bitmap = canvas.transferToImageBitmap()
-    tell({ kind: 'painted', id: job.id, bitmap }, [bitmap])
-    return
+  const { value: strip } = strips.next()
+  const painted = strip ? strip.row + strip.pixels.height : canvas.height
+  if (strip) {
+    const { width, height, rgba } = strip.pixels
+    context.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, strip.row)
+    tell({ kind: 'progress', id: job.id, share: painted / canvas.height })
   }
-  const { width, height, rgba } = strip.pixels
-  context.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, strip.row)
-  tell({ kind: 'progress', id: job.id, share: (strip.row + height) / canvas.height })
+  if (painted < canvas.height) return
+  drop(job.id)
+  const bitmap = canvas.transferToImageBitmap()
+  tell({ kind: 'painted', id: job.id, bitmap }, [bitmap])
 }
 
 function beginPainting({ leaf, pxPerMm, box, face }: LeafPicture): Painting {
