@@ -1,7 +1,8 @@
 import { boxAround, boxHeight, boxWidth, type Box, type Edges } from '../../core/geometry/box'
-import { cross, point, subtract, type Point } from '../../core/geometry/point'
+import { isBorderPiece } from '../../core/faces/window-group'
+import { between, cross, point, subtract, type Point } from '../../core/geometry/point'
 import { ringCovers } from '../../core/geometry/polygon'
-import { invert, transformPoint } from '../../core/geometry/transform'
+import { invert, transformPoint, type Transform } from '../../core/geometry/transform'
 import type { CellId } from '../../core/ids'
 import { bareLength, showLength } from '../../core/units/show-length'
 import type { LengthUnit } from '../../core/units/unit'
@@ -69,8 +70,8 @@ export const sizeTexts = ({ finished, unit }: FaceScene): readonly [string, stri
 ]
 
 export function layOutFace(scene: FaceScene, view: View, tagHeight: number): FaceLayout {
-  const letters = placeLetters(scene, view)
   const tags = placeTags(scene, view, crowded(scene, view) ? Math.min(TAG_HEIGHT_CROWDED, tagHeight) : tagHeight)
+  const letters = placeLetters(scene, view, tags)
   const offsets = placeOffsets(scene, letters.placed, view)
   const round = letters.placed.map(({ x, y, radius }) => ({ x, y, width: 2 * radius, height: 2 * radius }))
   const plates = [...tags, ...round, ...offsets]
@@ -85,17 +86,25 @@ export function layOutFace(scene: FaceScene, view: View, tagHeight: number): Fac
 }
 
 /** Letters stand beyond the end where a seam begins: at the head (lying: at the left), at the left, or round about. */
-function placeLetters(scene: FaceScene, view: View): { placed: readonly PlacedLetter[]; rows: number } {
+function placeLetters(
+  scene: FaceScene,
+  view: View,
+  tags: readonly Plate[],
+): { placed: readonly PlacedLetter[]; rows: number } {
   const toScreen = viewTransform<'panel'>(view)
   const sheet = boxOnScreen(view, scene.sheet)
   const centre = transformPoint(toScreen, scene.centre)
   const isPlain = scene.outlines.sheet.ring.length === 4
-  const feet = letteredSeams(scene).map((seam) => {
-    const ends = [transformPoint(toScreen, seam.edge.a), transformPoint(toScreen, seam.edge.b)]
-    const out = seam.round ? ends.sort((p, q) => far(q, centre) - far(p, centre))[0]! : ends.sort(headFirst)[0]!
-    const other = ends.find((end) => end !== out)!
-    return { seam, foot: out, other }
-  })
+  const lettered = letteredSeams(scene)
+  const onSeams = lettered.filter(({ band }) => band === 'border').map((seam) => onSeam(seam, toScreen, tags))
+  const feet = lettered
+    .filter(({ band }) => band !== 'border')
+    .map((seam) => {
+      const ends = [transformPoint(toScreen, seam.edge.a), transformPoint(toScreen, seam.edge.b)]
+      const out = seam.round ? ends.sort((p, q) => far(q, centre) - far(p, centre))[0]! : ends.sort(headFirst)[0]!
+      const other = ends.find((end) => end !== out)!
+      return { seam, foot: out, other }
+    })
   const away = (foot: Point<'screen'>, other: Point<'screen'>, round: boolean): Point<'screen'> => {
     // on along the seam where the edge of the sheet may run any way
     if (round || !isPlain) {
@@ -122,10 +131,38 @@ function placeLetters(scene: FaceScene, view: View): { placed: readonly PlacedLe
     while (row < 3 && placed.some((letter) => Math.hypot(letter.x - at().x, letter.y - at().y) < LETTER_STEP - 2)) row++
     // more seams than three rows can hold: only every so many are lettered on the drawing, the list has them all
     if (row === 3) continue
-    rows = Math.max(rows, row + 1)
+    // those of a border's corners stand beside the sheet, not in the rows at its head
+    if (seam.band === null) rows = Math.max(rows, row + 1)
     placed.push({ letter: seam.letter, ...at(), radius: LETTER_RADIUS, foot })
   }
-  return { placed, rows: placed.length ? rows : 0 }
+  return { placed: [...placed, ...onSeams], rows: placed.length ? rows : 0 }
+}
+
+/** A seam round a field has no end outside the wood: its letter stands on it, clear of the tags where it can. */
+function onSeam(
+  { letter, line }: FaceSeam,
+  toScreen: Transform<'panel', 'screen'>,
+  tags: readonly Plate[],
+): PlacedLetter {
+  const points = line.map((p) => transformPoint(toScreen, p))
+  const size = 2 * LETTER_RADIUS
+  const places = ON_SEAM.map((share) => alongLine(points, share))
+  const isClear = ({ x, y }: Point<'screen'>) =>
+    !tags.some((tag) => overlap({ x, y, width: size, height: size }, tag, 1))
+  const at = places.find(isClear) ?? places[0]!
+  return { letter, x: at.x, y: at.y, radius: LETTER_RADIUS, foot: at }
+}
+
+const ON_SEAM = [0.42, 0.5, 0.58, 0.34, 0.66, 0.25, 0.75, 0.16, 0.84]
+
+function alongLine(points: readonly Point<'screen'>[], share: number): Point<'screen'> {
+  const lengths = points.slice(1).map((p, i) => far(p, points[i]!))
+  let left = share * lengths.reduce((sum, length) => sum + length, 0)
+  const step = Math.max(
+    0,
+    lengths.findIndex((length) => (left -= length) <= 0),
+  )
+  return between(points[step + 1]!, points[step]!, -left / lengths[step]!)
 }
 
 /** Where a border is made of many pieces only its corners and its seams with the field are lettered on the drawing. */
@@ -163,7 +200,7 @@ const crowded = ({ cells }: FaceScene, view: View): boolean =>
 /** A tag lies at the numbered end of its leaf as far as the cell is wide enough there, clear of the other tags. */
 function placeTags(scene: FaceScene, view: View, height: number): FaceLayout['tags'] {
   const placed: (Tag & { cell: CellId })[] = []
-  for (const cell of scene.cells) {
+  for (const cell of taggedCells(scene)) {
     if (cell.leaf === null) continue
     const size = tagSize(cell.leaf, cell.turnedOver, height, scene.colours)
     const spots = tagSpots(cell, view, size)
@@ -173,6 +210,16 @@ function placeTags(scene: FaceScene, view: View, height: number): FaceLayout['ta
     if (best) placed.push({ ...best, number: cell.leaf, turnedOver: cell.turnedOver, cell: cell.id })
   }
   return placed
+}
+
+/** Of a border that is made of many pieces the first of each leaf is tagged; the list of pieces has them all. */
+const MOST_BAND_TAGS = 12
+
+function taggedCells({ cells }: FaceScene): readonly FaceCell[] {
+  const band = cells.filter(({ id }) => isBorderPiece(id))
+  if (band.length <= MOST_BAND_TAGS) return cells
+  const later = band.filter((cell, i) => band.findIndex(({ leaf }) => leaf === cell.leaf) < i)
+  return cells.filter((cell) => !later.includes(cell))
 }
 
 const overlap = (p: Plate, q: Plate, gap: number): boolean =>
