@@ -6,10 +6,15 @@ import { describe, expect, it } from 'vitest'
 import { derive } from '../../core/derive'
 import type { Finding } from '../../core/finding'
 import { demoJob } from '../../core/figure/demo-job'
+import { isBorderPiece } from '../../core/faces/window-group'
 import { withoutMemory } from '../../core/fit/answers'
+import { point } from '../../core/geometry/point'
+import { distanceToEdge } from '../../core/geometry/segment'
+import { invert, transformPoint } from '../../core/geometry/transform'
+import { USUAL_BORDER } from '../../core/patterns/border'
 import type { BoardColours } from '../board-types'
 import { legibleChain } from '../paint/dimensions'
-import { boxOnScreen, fitView } from '../view'
+import { boxOnScreen, fitView, viewTransform } from '../view'
 import { faceMargins, layOutFace, TAG_HEIGHT } from './face-layout'
 import { pickFace } from './face-pick'
 import { faceScene } from './face-scene'
@@ -64,6 +69,27 @@ describe('what stands on a face and round it', () => {
       expect(pickFace(scene, bare, view, tag as never, false)).toEqual({ kind: 'cell', cell: tag.cell })
     const { min } = boxOnScreen(view, scene.sheet)
     expect(pickFace(scene, { ...bare, letters: [] }, view, { x: min.x - 15, y: min.y - 15 }, false)).toBeNull()
+  })
+})
+
+describe('a border of many pieces', () => {
+  it('[Y6] its leaf is tagged once, and the letters of its seams with the field stand on them', () => {
+    const job = demoJob()
+    const [first] = job.parts
+    const border = { ...USUAL_BORDER, width: 50, pieceLength: 90 }
+    const [part] = derive({ ...job, parts: [{ ...first!, border }] }, withoutMemory).parts
+    const { scene, view, layout } = laidOut({ name: '', part: part!, size: boards[0]! })
+    const ofBorder = scene.cells.filter(({ id }) => isBorderPiece(id))
+    expect(ofBorder.length).toBeGreaterThan(12)
+    const tagged = layout.tags.filter(({ cell }) => isBorderPiece(cell)).map(({ number }) => number)
+    expect(tagged).toEqual([...new Set(ofBorder.map(({ leaf }) => leaf))])
+    const seams = scene.seams.filter(({ band }) => band === 'border')
+    expect(seams).toHaveLength(4)
+    for (const { letter, edge } of seams) {
+      const placed = layout.letters.find((one) => one.letter === letter)!
+      const spot = transformPoint(invert(viewTransform<'panel'>(view)), point<'screen'>(placed.x, placed.y))
+      expect(distanceToEdge(edge, spot)).toBeLessThan(0.01)
+    }
   })
 })
 
