@@ -38,7 +38,15 @@ const PATTERNS: readonly { name: string; fields: readonly string[]; seams: numbe
   },
   {
     name: 'radial',
-    fields: ['Number of leaves', 'Numbered ends', 'Angle of the first seam', 'Order of the leaves', 'Spine', 'Laid'],
+    fields: [
+      'Number of leaves',
+      'Each wedge from',
+      'Numbered ends',
+      'Angle of the first seam',
+      'Order of the leaves',
+      'Spine',
+      'Laid',
+    ],
     seams: 6,
   },
   { name: 'diamond', fields: ['Slant of the grain', 'Numbered ends', 'Side up'], seams: 2 },
@@ -110,8 +118,8 @@ test('each pattern is chosen by its picture, each of its decisions changed, and 
     expect(Object.keys(chosen.recipe), name).toEqual(expect.arrayContaining([...fields]))
     const own = Object.keys(chosen.recipe).filter((key) => !COMMON.some((common) => common.test(key)))
     // a number of leaves gives way to the fewest where it no longer goes with the columns or rows, and widths that are
-    // typed have no draw: they are changed last
-    const last = ['Number of leaves', 'Widths']
+    // typed have no draw: they are changed last; of wedges from booked pairs the wedges are counted
+    const last = ['Number of leaves', 'Widths', 'Each wedge from']
     own.sort((a, b) => last.indexOf(a) - last.indexOf(b))
     for (const label of own) await change(page, label)
     await expect
@@ -120,6 +128,7 @@ test('each pattern is chosen by its picture, each of its decisions changed, and 
         return own.filter((label) => now[label] === chosen.recipe[label])
       }, name)
       .toEqual([])
+    if (name === 'radial') await expect(page.locator('p.moves')).toContainText('Two leaves are booked and joined first')
     for (const _ of own) await page.keyboard.press('Control+z')
     await expect.poll(() => recipeOf(page), `${name} undone`).toEqual(chosen.recipe)
     expect(await laidOf(page), name).toEqual(chosen.laid)
