@@ -185,12 +185,14 @@ describe.each(JOB_NAMES)('%s', (name) => {
 
   it('[T13] the rough piece covers its cell, and lies in sound wood where the window has play', () => {
     for (const part of parts) {
+      // the arc of a wedge that is cut full has points of its own, a chord error apart from those of its place
+      const apart = part.outline.shape === 'rectangle' ? 1e-3 : 0.01
       part.cells.forEach((cell, i) => {
         const rough = part.rough[i]!
         expect([rough.cell, rough.leaf]).toEqual([cell.id, cell.leaf])
         const onPanel = rough.polygon.map((corner) => laid(cell.placement, corner))
         for (const corner of cell.polygon)
-          expect(isInside(onPanel, corner) ? 0 : distanceFrom(onPanel, corner)).toBeLessThan(1e-3)
+          expect(isInside(onPanel, corner) ? 0 : distanceFrom(onPanel, corner)).toBeLessThan(apart)
         const { position, nudge, drift } = cell.window
         const play = cell.window.group === 'border' ? part.border!.play : part.play
         const inPlay = play.polygons.some(([outer]) => isInside(outer!, position))
