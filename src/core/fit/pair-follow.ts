@@ -13,6 +13,7 @@ import { WHOLE_RUN } from '../job/make-up'
 import type { Pair, Part } from '../job/job'
 import { runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
+import { leavesTaken } from '../patterns/jointed-sheet'
 import type { Plan } from '../patterns/pattern'
 import type { Recipe } from '../patterns/recipe'
 import { planFor, type LaidFace } from './lay-face'
@@ -154,7 +155,7 @@ const isMirrorImage = (plan: Plan, of: Plan): boolean =>
 
 /** The leaf that the run of the second begins with, the next in use after those of the first; null where the flitch ends. */
 function leafAfter({ flitch, count, part, plan }: LaidFace): number | null {
-  const taken = Math.max(count, ...plan.cells.map(({ rank }) => rank + 1))
+  const taken = Math.max(count, leavesTaken(plan))
   return runOfLeaves(flitch, part.recipe.firstLeaf, taken + 1)[taken]?.number ?? null
 }
 
