@@ -83,6 +83,8 @@ export class JobDoor {
       await this.shelf.takeIn(unpacked.value.photos)
       this.replace(unpacked.value.job, `Open “${file.name}”`)
       this.#handle = file.handle
+      const { mended } = unpacked.value
+      if (mended) this.workshop.trouble = `“${file.name}” was opened, and mended: ${mended.join(' ')}`
     })
   }
 

@@ -39,7 +39,9 @@ function readJobFile(name: string): Result<Job, string> {
     return refused(`The job file “${name}” can’t be read: ${whyNot(error)}.`)
   }
   const unpacked = unpackJob(bytes)
-  return unpacked.ok ? ok(unpacked.value.job) : refused(`“${name}” was not opened. ${jobFileSentence(unpacked.reason)}`)
+  if (!unpacked.ok) return refused(`“${name}” was not opened. ${jobFileSentence(unpacked.reason)}`)
+  for (const sentence of unpacked.value.mended ?? []) console.error(sentence)
+  return ok(unpacked.value.job)
 }
 
 function whyNot(error: unknown): string {

@@ -1,7 +1,7 @@
 import { strToU8, unzipSync, zipSync, type Zippable } from 'fflate'
 import { invariant } from '../core/invariant'
 import type { Job } from '../core/job/job'
-import { readJob } from '../core/job/read-job'
+import { readMendedJob } from '../core/job/read-job'
 import type { JobTrouble } from '../core/job/trouble'
 import { jobSentence } from '../core/job/trouble-wording'
 import { writeJob } from '../core/job/write-job'
@@ -12,6 +12,8 @@ import { crc32, zipDirectory, type ZipEntry } from './zip-directory'
 export interface JobFile {
   readonly job: Job
   readonly photos: ReadonlyMap<string, Uint8Array>
+  /** What an older file held that had to be mended, in sentences. */
+  readonly mended?: readonly string[]
 }
 
 export type JobFileTrouble =
@@ -98,8 +100,10 @@ function unpackEntries(bytes: Uint8Array, wanted: readonly ZipEntry[]): Result<J
 }
 
 function readText(text: string, photos: JobFile['photos']): Result<JobFile, JobFileTrouble> {
-  const read = readJob(text)
-  return read.ok ? ok({ job: read.value, photos }) : refused({ trouble: 'unreadable', reason: read.reason })
+  const read = readMendedJob(text)
+  if (!read.ok) return refused({ trouble: 'unreadable', reason: read.reason })
+  const { job, mended } = read.value
+  return ok({ job, photos, ...(mended.length > 0 && { mended }) })
 }
 
 function decoded(bytes: Uint8Array): string | null {

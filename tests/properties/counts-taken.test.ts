@@ -5,8 +5,7 @@
 import { describe, expect, it } from 'vitest'
 import { changeRecipe } from '../../src/core/commands/face-commands'
 import { commandSentence } from '../../src/core/commands/command-trouble'
-import { readJob } from '../../src/core/job/read-job'
-import { jobSentence } from '../../src/core/job/trouble-wording'
+import { readMendedJob } from '../../src/core/job/read-job'
 import { writeJob } from '../../src/core/job/write-job'
 import type { Recipe } from '../../src/core/patterns/recipe'
 import {
@@ -53,17 +52,27 @@ const TABLE: readonly { recipe: Recipe; count: number; takes: string; good: numb
   { recipe: strips(), count: 65, takes: 'a book match face takes from 1 to 64 leaves', good: 3 },
 ]
 
+/** What an older file with the count of each row was laid with: rounded up, but no more than the most. */
+const LAID = [4, 4, 8, 9, 8, 9, 64, 6, 6, 64]
+
 describe('a number of leaves', () => {
-  it.each(TABLE)('[N6] $recipe.pattern: $count is refused, $good is laid', ({ recipe, count, takes, good }) => {
-    const job = jobOf([partOf({ recipe: { ...recipe, count: 'fewest' } })], flitchOf())
-    const asked = changeRecipe(job, 'part', { count })
-    expect(!asked.ok && commandSentence(asked.reason)).toBe(`Part 1, “Door”: recipe, count is ${count}; ${takes}.`)
-    const file = writeJob(job).replace('"count": "fewest"', `"count": ${count}`)
-    const read = readJob(file)
-    expect(!read.ok && jobSentence(read.reason)).toBe(`Part 1, “Door”: recipe, count is ${count}; ${takes}.`)
-    expect(changeRecipe(job, 'part', { count: good }).ok).toBe(true)
-    expect(faceOf(partOf({ recipe: { ...recipe, count: good } as Recipe })).count).toBe(good)
-  })
+  it.each(TABLE.map((row, i) => ({ ...row, laid: LAID[i]! })))(
+    '[N6] $recipe.pattern: $count is refused, $good is laid, and an older file with $count is opened with $laid',
+    ({ recipe, count, takes, good, laid }) => {
+      const job = jobOf([partOf({ recipe: { ...recipe, count: 'fewest' } })], flitchOf())
+      const asked = changeRecipe(job, 'part', { count })
+      expect(!asked.ok && commandSentence(asked.reason)).toBe(`Part 1, “Door”: recipe, count is ${count}; ${takes}.`)
+      const file = writeJob(job).replace('"count": "fewest"', `"count": ${count}`)
+      // it was rounded up before it was refused
+      const read = readMendedJob(file)
+      expect(read.ok && read.value.job.parts[0]!.recipe.count).toBe(laid)
+      expect(read.ok && read.value.mended).toEqual([
+        `Part 1, “Door”: recipe, count is ${count}; ${takes}. It is laid with ${laid}.`,
+      ])
+      expect(changeRecipe(job, 'part', { count: good }).ok).toBe(true)
+      expect(faceOf(partOf({ recipe: { ...recipe, count: good } as Recipe })).count).toBe(good)
+    },
+  )
 
   it('[N6] that no longer goes with the rows gives way to the fewest', () => {
     const job = jobOf([partOf({ recipe: endMatch({ rows: 2, count: 8 }) })], flitchOf())

@@ -3,6 +3,7 @@ import { checkJob } from './check-job'
 import { fillJob } from './fill-job'
 import type { Job } from './job'
 import { readShape } from './job-shape'
+import { mendCounts, type MendedJob } from './mend-counts'
 import { migrate, NEWEST_VERSION } from './migrations'
 import type { FormTrouble, JobTrouble } from './trouble'
 
@@ -11,6 +12,12 @@ import type { FormTrouble, JobTrouble } from './trouble'
  * Only the first trouble is given.
  */
 export function readJob(text: string): Result<Job, JobTrouble> {
+  const read = readMendedJob(text)
+  return read.ok ? ok(read.value.job) : read
+}
+
+/** As `readJob`, with what an older file held that had to be mended. */
+export function readMendedJob(text: string): Result<MendedJob, JobTrouble> {
   const json = parsed(text)
   if (!json.ok) return json
   const versioned = ofThisVersion(json.value)
@@ -18,7 +25,10 @@ export function readJob(text: string): Result<Job, JobTrouble> {
   const shape = readShape(versioned.value)
   if (!shape.ok) return shape
   const job = fillJob(shape.value)
-  return job.ok ? checkJob(job.value) : job
+  if (!job.ok) return job
+  const { job: laid, mended } = mendCounts(job.value)
+  const checked = checkJob(laid)
+  return checked.ok ? ok({ job: checked.value, mended }) : checked
 }
 
 function parsed(text: string): Result<unknown, FormTrouble> {
