@@ -24,5 +24,15 @@ test(
     await expect(shift).toHaveValue('6 mm')
     await undo.click()
     await expect(shift).toHaveValue('0 mm')
+
+    // the same pictures say which faces are most symmetric and liveliest; it can be stopped
+    await page.locator('summary', { hasText: 'Faces to pick from' }).click()
+    const look = page.getByRole('button', { name: 'Look for faces' })
+    await look.click()
+    await page.getByRole('button', { name: 'Stop' }).click()
+    await look.click()
+    await expect(page.getByRole('progressbar')).toBeVisible()
+    await expect(page.getByRole('button', { name: /Most symmetric/ })).toBeVisible({ timeout: 60_000 })
+    await expect(page.getByRole('button', { name: /Liveliest/ })).toBeVisible()
   },
 )
