@@ -10,6 +10,7 @@ import { asCutSheets } from '../core/sheets/draw-as-cut'
 import { drawFace } from '../core/sheets/draw-face'
 import { drawCuttingFile, nothingToCut } from '../core/sheets/draw-cutting-file'
 import { jobRests } from '../core/ledger/offcuts'
+import { stockOf } from '../core/ledger/stock'
 import { pressSheets } from '../core/sheets/draw-press-sheet'
 import { partSheets, type MoreSheets } from '../core/sheets/part-sheets'
 import { ON_THE_LINE } from '../core/templates/cutting-tool'
@@ -54,7 +55,7 @@ export async function makeFiles(job: Job, wanted: Wanted): Promise<Result<readon
   const parts: unknown[] = []
   for (const [i, face] of faces.entries()) {
     if (!only.value.part(names[i]!)) continue
-    const made = await partFiles({ job, face, set: sets[i]!, name: names[i]!, wanted, only: only.value, fonts })
+    const made = await partFiles({ job, faces, face, set: sets[i]!, name: names[i]!, wanted, only: only.value, fonts })
     if (!made.ok) return made
     files.push(...made.value.files)
     parts.push(made.value.summary)
@@ -75,6 +76,8 @@ function sheetsOf(face: DerivedPart, { unit, pressRoom, shop }: Job, more: MoreS
 /** What is needed for the files of one part. */
 interface PartTask {
   readonly job: Job
+  /** Of all parts. */
+  readonly faces: readonly DerivedPart[]
   readonly face: DerivedPart
   readonly set: SheetSet
   readonly name: string
@@ -102,12 +105,17 @@ async function partFiles(task: PartTask) {
     correction: wanted.printing.correction,
   }
   const held = files.map(({ name }) => ({ file: name, holds: name === templates.file ? printed!.holds : [] }))
-  return ok({ files, summary: summarisePart(face, job.unit, templates, held, adviceFor(face, job)) })
+  return ok({ files, summary: summarisePart(face, job.unit, templates, held, adviceFor(task)) })
 }
 
-/** What would make a face fit; null for one that does. */
-const adviceFor = (face: DerivedPart, { shop }: Job): FitAdvice | null =>
-  hasPlace(face) ? null : waysToFit(face.part, face.flitch, shop, rememberingAnswers())
+/** What would make a face fit, with strips from what the others leave; null for one that does. */
+function adviceFor({ face, faces, job: { shop } }: PartTask): FitAdvice | null {
+  if (hasPlace(face)) return null
+  const { part, flitch } = face
+  const answers = rememberingAnswers()
+  const others = faces.filter((other) => other !== face)
+  return waysToFit(part, flitch, shop, answers, stockOf(others, flitch, shop, answers))
+}
 
 /** The PDF of the sheets that are wanted; null when none is. */
 async function partPdf({ job, face, set, name, wanted: { printing }, only, fonts }: PartTask) {
