@@ -1,10 +1,11 @@
 import type { WindowDrag } from '../board/board-types'
-import { setPosition } from '../core/commands/face-commands'
+import { placeWindow } from '../core/commands/pair-commands'
+import type { DerivedPart } from '../core/derive'
 import { groupOf } from '../core/fit/lay-face'
 import { add, distance, type Point } from '../core/geometry/point'
 import { nearestInside } from '../core/geometry/pole'
 import type { Region } from '../core/geometry/polygon'
-import type { CellId, PartId, WindowGroup } from '../core/ids'
+import type { CellId, WindowGroup } from '../core/ids'
 import { shownGroup, windowName } from '../store/shown-window'
 import type { Workshop } from '../store/workshop.svelte'
 
@@ -19,7 +20,7 @@ export function heldInPlay(region: Region<'leaf'>, at: Point<'leaf'>): Point<'le
 
 /** Where a drag began: field and border have a window each, and a piece moves that of its own. */
 interface Began {
-  readonly part: PartId
+  readonly face: DerivedPart
   readonly label: string
   readonly group: WindowGroup
   readonly at: Point<'leaf'>
@@ -33,7 +34,7 @@ function beginDrag({ face, session }: Workshop, cell: CellId): Began | null {
   // the leaf below the face shows the window that is moved
   if (group !== shownGroup(face, session.selected)) session.selected = { on: 'cell', cell }
   return {
-    part: face.part.id,
+    face,
     label: `${face.part.name}: move ${windowName(group)}`,
     group,
     at: position,
@@ -53,7 +54,7 @@ export function windowDragger(workshop: Workshop): (drag: WindowDrag) => void {
       return
     }
     const to = heldInPlay(began.play, add(began.at, by))
-    const next = setPosition(workshop.jobs.decided, began.part, began.group, to)
+    const next = placeWindow(workshop.jobs.decided, began.face, began.group, to)
     if (phase === 'move') workshop.preview(next)
     else {
       workshop.act(began.label, next)

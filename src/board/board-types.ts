@@ -96,6 +96,8 @@ export interface FaceHandlers {
   readonly onSelect?: (target: BoardTarget | null) => void
   /** A spot of the face was pointed at; true when that was an answer to a question and picks nothing. */
   readonly onSpot?: (at: Point<'panel'>) => boolean
+  /** A part that hangs beside the face was pointed at. */
+  readonly onBeside?: (part: PartId) => void
 }
 
 export interface FaceScene {
@@ -129,6 +131,18 @@ export interface FaceScene {
   readonly spot: FaceSpot | null
   /** Drawn as it will be seen: trimmed, without seams, numbers and sizes. */
   readonly finishedLook: boolean
+  /** Other parts that hang beside it, where they hang: one across each gap. */
+  readonly beside: readonly FaceBeside[]
+}
+
+/** A part across a gap, in the frame of the face that is shown. */
+export interface FaceBeside {
+  readonly part: PartId
+  readonly name: string
+  readonly cells: readonly FaceCell[]
+  readonly seams: readonly FaceSeam[]
+  readonly finished: Ring<'panel'>
+  readonly sheet: Ring<'panel'>
 }
 
 export interface FaceSpot {

@@ -3,6 +3,7 @@ import type { DerivedPart } from '../core/derive'
 import type { Cell } from '../core/faces/cells'
 import type { Piece } from '../core/fit/lay-face'
 import type { FitAdvice } from '../core/fit/ways-to-fit'
+import { beyondAtGap } from '../core/fit/pair-edges'
 import { backOnLeaf, pieceParts } from '../core/fit/piece-parts'
 import type { Edges } from '../core/geometry/box'
 import type { Point, Space } from '../core/geometry/point'
@@ -13,6 +14,7 @@ import { leafOutline } from '../core/leaves/bundle'
 import { mendingWords, repairHead } from '../core/repairs/repair-wording'
 import type { Repair, Spared } from '../core/repairs/repairs'
 import { leavesEach } from '../core/patterns/jointed-sheet'
+import type { PairReport } from '../core/seams/pair-report'
 import type { SeamReport } from '../core/seams/seam-report'
 import { stringLength } from '../core/sheets/border-sentence'
 import { jointLength } from '../core/sheets/make-up-words'
@@ -76,6 +78,7 @@ export function summarisePart(
     centre: face.centre,
     finished: { widths: face.plan.columns?.map(({ from, to }) => to - from) ?? null },
     border: borderOf(face),
+    pairs: face.pairs.map(pairOf),
     play: {
       empty: play.region.length === 0,
       exact: play.exact,
@@ -118,6 +121,24 @@ const borderOf = ({ part, border }: DerivedPart) =>
       inside: pairs(border.string.inside.ring),
     },
   }
+
+/** A pair as this part sees it: with which other, which of its edges meets, what the figure does there and what is lost. */
+const pairOf = ({ pair, is, other, side, void: why, meeting }: PairReport) => ({
+  with: other.id,
+  name: other.name,
+  is,
+  meet: pair.meet,
+  edge: side,
+  gap: pair.gap,
+  pressed: pair.pressed,
+  overhangAtGap: beyondAtGap(pair),
+  holds: why === null,
+  why,
+  meets: meeting?.meets ?? null,
+  jump: meeting?.jump ?? null,
+  depthOffset: meeting?.depthOffset ?? null,
+  lost: meeting?.lost ?? null,
+})
 
 const repairOf = (repair: Repair, unit: LengthUnit) => ({
   leaf: repair.leaf,

@@ -5,7 +5,7 @@ import { checkUsedTwice } from './checks/used-twice'
 import type { Finding } from './finding'
 import type { Answers } from './fit/answers'
 import { layFace, type LaidFace } from './fit/lay-face'
-import { windowsApart } from './fit/pair-follow'
+import { windowsApart, type Follows } from './fit/pair-follow'
 import { pairedPart } from './fit/pairs'
 import { add, type Point } from './geometry/point'
 import type { PartId } from './ids'
@@ -26,8 +26,7 @@ export interface DerivedPart extends JudgedPart, PressedPart {
 
 /** Its face. The part is as its pairs have it: what is decided stands in the job. */
 interface JudgedPart extends LaidFace {
-  /** The second of a pair follows another part: where that one's window lies, this one's lies so much farther. */
-  readonly follows: { readonly part: PartId; readonly apart: Point<'leaf'> } | null
+  readonly follows: Follows | null
   readonly seams: readonly SeamReport[]
   readonly centre: Centre
   readonly findings: readonly Finding[]
@@ -73,14 +72,20 @@ function faceOf(decided: Part, job: Job, answers: Answers): JudgedPart | null {
   const pairs = part === decided ? NO_PAIRS : job.pairs
   if (!flitch) return null
   return answers('face', [part, flitch, job.shop, pairs], () => {
-    const face = judgedFace(layFace(part, flitch, job.shop, answers), job, pairs)
-    return follows ? { ...face, follows: leaderOf(follows, windowsApart(follows, face)) } : face
+    const face = judgedFace(layFace(part, flitch, job.shop, answers), job, pairs, follows?.pair ?? null)
+    return follows ? { ...face, follows: followsOf(face, follows.first, follows.pair) } : face
   })
 }
 
-/** The part at the head of those that follow one another. */
-const leaderOf = ({ part, follows }: JudgedPart, apart: Point<'leaf'>): JudgedPart['follows'] =>
-  follows ? { part: follows.part, apart: add(follows.apart, apart) } : { part: part.id, apart }
+function followsOf(face: LaidFace, first: JudgedPart, { meet }: Pair): Follows {
+  const apart = windowsApart(first, face)
+  const { part, cells } = first.follows ?? { part: first.part.id, cells: first.part.id }
+  return {
+    part,
+    apart: first.follows ? add(first.follows.apart, apart) : apart,
+    cells: meet === 'same leaves' ? cells : face.part.id,
+  }
+}
 
 const NO_PAIRS: readonly Pair[] = []
 
@@ -93,10 +98,10 @@ function pressOf({ part, flitch, plan }: LaidFace, job: Job, answers: Answers): 
   })
 }
 
-function judgedFace(face: LaidFace, { shop }: Job, pairs: readonly Pair[]): JudgedPart {
+function judgedFace(face: LaidFace, { shop }: Job, pairs: readonly Pair[], following: Pair | null): JudgedPart {
   const seams = reportSeams(face)
   const centre = centreOfSeams(seams)
-  const findings = withinPairs(checkFace(face, seams, centre, shop), face, pairs)
+  const findings = withinPairs(checkFace(face, seams, centre, shop), face, pairs, following)
   return { ...face, seams, centre, findings, repairs: planRepairs(face, shop), follows: null }
 }
 

@@ -2,7 +2,7 @@ import { getContext, setContext } from 'svelte'
 import { commandSentence } from '../core/commands/command-trouble'
 import type { Next } from '../core/commands/change-within'
 import { holdCuts } from '../core/commands/hold-cuts'
-import { derive, type DerivedPart } from '../core/derive'
+import { deriveParts, type DerivedPart } from '../core/derive'
 import type { Stock } from '../core/fit/joint-ways'
 import type { Question, QuestionKind } from '../core/fit/questions'
 import { jobRests, leafRest, type LeafRest } from '../core/ledger/offcuts'
@@ -46,7 +46,9 @@ export class Workshop {
     return this.#isWhole
   }
 
-  readonly derived = $derived.by(() => derive(this.#isWhole ? this.job : onlyPart(this.job, this.part), this.#answers))
+  readonly derived = $derived.by(() =>
+    deriveParts(this.job, this.#isWhole ? this.job.parts : withPartners(this.job, this.part), this.#answers),
+  )
 
   readonly part = $derived.by((): Part | null => {
     const { parts } = this.job
@@ -62,7 +64,7 @@ export class Workshop {
   async considerAll(pause: () => Promise<void>): Promise<void> {
     for (const part of this.job.parts) {
       await pause()
-      derive(onlyPart(this.job, part), this.#answers)
+      deriveParts(this.job, [part], this.#answers)
     }
     this.#isWhole = true
   }
@@ -103,7 +105,8 @@ export class Workshop {
 
   /** A face as it would be if its part were decided thus. */
   tryPart(part: Part): DerivedPart | null {
-    return derive({ ...this.job, parts: [part] }, this.#answers).parts[0] ?? null
+    const parts = this.job.parts.map((one) => (one.id === part.id ? part : one))
+    return deriveParts({ ...this.job, parts }, [part], this.#answers).parts[0] ?? null
   }
 
   /** Takes a decision: one undo step, or a sentence that says why not. */
@@ -145,7 +148,14 @@ export class Workshop {
   }
 }
 
-const onlyPart = (job: Job, part: Part | null): Job => ({ ...job, parts: part ? [part] : [] })
+/** A part and those that hang beside it: what is known of a pair is known of both. */
+function withPartners({ parts, pairs }: Job, part: Part | null): readonly Part[] {
+  if (!part) return []
+  const beside = pairs.flatMap(({ first, second }) =>
+    first === part.id ? [second] : second === part.id ? [first] : [],
+  )
+  return parts.filter((one) => one === part || beside.includes(one.id))
+}
 
 const KEY = Symbol('workshop')
 

@@ -138,6 +138,20 @@ test('leaves are swapped, and come back to the run', async ({ page }) => {
   expect((await keptJob(page)).parts[0]!.chosen).toEqual({ L1: 9 })
   await page.getByRole('button', { name: 'Back to the run’s own order' }).first().click()
   await expect(page.getByRole('button', { name: 'Back to the run’s own order' })).toHaveCount(0)
+
+  // another door follows this one across a gap
+  const pair = page.locator('details', { has: page.getByRole('heading', { name: 'Pair', exact: true }) })
+  await pair.locator('summary').click()
+  await pair.getByLabel('Part that follows this one').selectOption('Door, left')
+  await pair.getByRole('button', { name: 'Pair them' }).click()
+  await expect(page.getByText(/Across the gap to “Door, left” the figure mirrors; .* 15 mm is lost/)).toBeVisible()
+  await expect(page.getByRole('img', { name: /Door, left hangs at the right, across a gap of 3 mm/ })).toBeVisible()
+  await pair.getByLabel('How the two meet').selectOption('from the same leaves')
+  await expect(page.getByText(/the figure runs on from the same leaves, but jumps 12 mm/)).toBeVisible()
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(page.getByText(/Across the gap to “Door, left” the figure mirrors/)).toBeVisible()
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(page.getByText(/Across the gap/)).toHaveCount(0)
 })
 
 test('a face that cannot be says what is missing and what would mend it', async ({ page }) => {

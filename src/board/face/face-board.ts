@@ -1,5 +1,6 @@
+import { boxAround, type Box, type Edges } from '../../core/geometry/box'
 import { compose, invert, transformPoint } from '../../core/geometry/transform'
-import type { Point } from '../../core/geometry/point'
+import { point, type Point } from '../../core/geometry/point'
 import { addPainter, mountStage } from '../board-stage'
 import type { Board, FaceHandlers, FaceScene } from '../board-types'
 import { createCamera, wheelFactor } from '../camera'
@@ -11,7 +12,8 @@ import { beginFrame, wantsFrame } from '../paint/picture-levels'
 import { createStillPicture } from '../still-picture'
 import { fitView, viewTransform, type Size, type View } from '../view'
 import { faceMargins, layOutFace, NO_LAYOUT, TAG_HEIGHT, TAG_HEIGHT_TOUCH, type FaceLayout } from './face-layout'
-import { cellAt, pickFace, tagAt } from './face-pick'
+import { besideAt, cellAt, pickFace, tagAt } from './face-pick'
+import { paintBeside, paintBesideNames } from './paint-beside'
 import { paintCells } from './paint-cells'
 import { paintDimensions } from './paint-dimensions'
 import { paintFinishedEdge, paintFinishedWood } from './paint-finished'
@@ -32,7 +34,9 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
   const stage = mountStage(container, 3, () => camera.refit())
   const [woodLayer, markLayer, dragLayer] = stage.layers as [Layer, Layer, Layer]
   const still = createStillPicture((ctx, view) => {
-    if (scene) (scene.finishedLook ? paintFinishedWood : paintCells)(ctx, scene, view)
+    if (!scene) return
+    if (!scene.finishedLook) paintBeside(ctx, scene, view)
+    ;(scene.finishedLook ? paintFinishedWood : paintCells)(ctx, scene, view)
   })
   const wood = addPainter(woodLayer, (ctx) => {
     beginFrame()
@@ -46,6 +50,7 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
       paintSpot(ctx, scene, camera.view())
       return
     }
+    paintBesideNames(ctx, scene, camera.view())
     paintLines(ctx, scene, layout, camera.view())
     paintDimensions(ctx, scene, layout, camera.view())
     paintTags(ctx, scene, layout, onTheWay?.from ?? null)
@@ -103,7 +108,10 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
     ],
     onClick: (at, { touch }) => {
       if (!scene || handlers.onSpot?.(transformPoint(invert(viewTransform<'panel'>(camera.view())), at))) return
-      if (!scene.finishedLook) handlers.onSelect?.(pickFace(scene, layout, camera.view(), at, touch))
+      const target = scene.finishedLook ? null : pickFace(scene, layout, camera.view(), at, touch)
+      const other = target ? null : besideAt(scene, camera.view(), at)
+      if (other) handlers.onBeside?.(other.part)
+      else if (!scene.finishedLook) handlers.onSelect?.(target)
     },
     onDoubleClick: () => camera.fit(),
     onHover: (at) => setCursor(container, at && cursorAt(at)),
@@ -154,14 +162,36 @@ export function mountFaceBoard(container: HTMLDivElement, handlers: FaceHandlers
 type Layer = Parameters<typeof addPainter>[0]
 
 /** What the view was fitted to. */
-const outerKey = ({ sheet, lying, seams, finishedLook }: FaceScene): string =>
-  JSON.stringify([sheet, lying, seams.length > 14, finishedLook])
+const outerKey = ({ sheet, lying, seams, finishedLook, beside }: FaceScene): string =>
+  JSON.stringify([sheet, lying, seams.length > 14, finishedLook, beside.map((other) => other.sheet)])
 
 /** Without letters and sizes round it a finished face may fill the board. */
 const fittedView = (scene: FaceScene, size: Size): View =>
   scene.finishedLook
-    ? fitView(scene.finished, size, FINISHED_MARGINS, scene.lying)
-    : fitView(scene.sheet, size, faceMargins(scene, size), scene.lying)
+    ? fitView(withBeside(scene.finished, scene.beside, 1), size, FINISHED_MARGINS, scene.lying)
+    : fitWithBeside(scene, size, faceMargins(scene, size))
+
+/** The whole of what hangs beside a face, unless that makes the face much smaller: then no more than where it begins. */
+function fitWithBeside(scene: FaceScene, size: Size, margins: Edges): View {
+  const fit = (share: number) => fitView(withBeside(scene.sheet, scene.beside, share), size, margins, scene.lying)
+  const [alone, all] = [fit(0), fit(1)]
+  return all.scale > alone.scale * MUCH_SMALLER ? all : fit(BEGINNING)
+}
+
+const MUCH_SMALLER = 0.62
+const BEGINNING = 0.2
+
+/** A box round a face and a share of what hangs beside it. */
+function withBeside({ min, max }: Box<'panel'>, beside: FaceScene['beside'], share: number): Box<'panel'> {
+  const held = (low: number, high: number, at: number) => (at < low ? low : at > high ? high : at)
+  const corners = beside.flatMap(({ finished }) =>
+    finished.map(({ x, y }) => {
+      const [nearX, nearY] = [held(min.x, max.x, x), held(min.y, max.y, y)]
+      return point<'panel'>(nearX + (x - nearX) * share, nearY + (y - nearY) * share)
+    }),
+  )
+  return boxAround([min, max, ...corners])
+}
 
 const FINISHED_MARGINS = { top: 60, right: 32, bottom: 32, left: 32 }
 

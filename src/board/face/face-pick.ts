@@ -3,7 +3,7 @@ import { ringCovers } from '../../core/geometry/polygon'
 import { distanceToEdge } from '../../core/geometry/segment'
 import { invert, transformPoint } from '../../core/geometry/transform'
 import type { CellId } from '../../core/ids'
-import type { BoardTarget, FaceCell, FaceScene } from '../board-types'
+import type { BoardTarget, FaceBeside, FaceCell, FaceScene } from '../board-types'
 import { MARKER_RADIUS } from '../paint/marks'
 import { viewTransform, type View } from '../view'
 import type { FaceLayout } from './face-layout'
@@ -26,6 +26,12 @@ export function tagAt({ tags }: FaceLayout, at: Point<'screen'>, touch: boolean)
 export function cellAt({ cells }: FaceScene, view: View, at: Point<'screen'>): FaceCell | null {
   const spot = transformPoint(invert(viewTransform<'panel'>(view)), at)
   return cells.find(({ ring }) => ringCovers(ring, spot)) ?? null
+}
+
+/** The part beside the face that is meant. */
+export function besideAt({ beside }: FaceScene, view: View, at: Point<'screen'>): FaceBeside | null {
+  const spot = transformPoint(invert(viewTransform<'panel'>(view)), at)
+  return beside.find(({ finished }) => ringCovers(finished, spot)) ?? null
 }
 
 /** What lies under the pointer: markers first, then tags, letters and seams, then the wood; null beside it all. */

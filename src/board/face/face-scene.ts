@@ -11,6 +11,8 @@ import { isBandJoint } from '../../core/patterns/pattern'
 import { findLeaf, leafOutline, placeInSequence } from '../../core/leaves/bundle'
 import type { Flitch } from '../../core/leaves/flitch'
 import type { Leaf } from '../../core/leaves/leaf'
+import type { PairReport } from '../../core/seams/pair-report'
+import { whereTheOther } from '../../core/sheets/pair-words'
 import { showLength } from '../../core/units/show-length'
 import type { LengthUnit } from '../../core/units/unit'
 import type {
@@ -25,6 +27,7 @@ import type {
   LeafWood,
 } from '../board-types'
 import type { FinishedLook } from '../../store/session.svelte'
+import { faceBeside } from './face-beside'
 import { shineOf } from './shine'
 
 export interface FaceSceneOptions {
@@ -40,12 +43,17 @@ export interface FaceSceneOptions {
   readonly spot?: FaceSpot | null
   /** As it will be seen when it is finished, in this light. */
   readonly finished?: FinishedLook | null
+  /** The faces that its pairs may speak of. */
+  readonly faces?: readonly DerivedPart[]
 }
 
 /** A face as it is drawn, from what follows from the decisions about its part. */
 export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceScene {
   const { unit, colours, lying = part.part.lying, selected = null, showLeaves = false, finished = null } = options
-  const cells = faceCells(part, options.pictures)
+  const drawnCells = (one: DerivedPart) => {
+    const cells = faceCells(one, options.pictures)
+    return finished ? shining(one, cells, finished, lying) : cells
+  }
   return {
     label: faceLabel(part, unit),
     lying,
@@ -53,7 +61,7 @@ export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceSce
     colours,
     ...part.sizes,
     centre: centreOfFace(part.part),
-    cells: finished ? shining(part, cells, finished, lying) : cells,
+    cells: drawnCells(part),
     seams: faceSeams(part),
     string: faceString(part),
     columns: part.plan.columns ?? [],
@@ -62,6 +70,10 @@ export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceSce
     showLeaves,
     spot: options.spot ?? null,
     finishedLook: finished !== null,
+    beside: faceBeside(part, options.faces ?? [], finished !== null, (other) => ({
+      cells: drawnCells(other),
+      seams: faceSeams(other),
+    })),
   }
 }
 
@@ -123,13 +135,18 @@ export const leafWood = (flitch: Flitch, leaf: Leaf, pictures?: LeafPictures): L
   picture: pictures?.get(leaf.number) ?? null,
 })
 
-function faceLabel({ part, pieces, seams }: DerivedPart, unit: LengthUnit): string {
+function faceLabel({ part, pieces, seams, pairs }: DerivedPart, unit: LengthUnit): string {
   const leaves = pieces.map(({ leaf, cell }) =>
     leaf ? `${leaf.number}${cell.turn.turnedOver ? ' turned over' : ''}` : 'no leaf',
   )
   const size = `${showLength(part.width, unit, 'whole')} by ${showLength(part.length, unit, 'whole')}`
-  return `Face of ${part.name}, ${size}, ${seams.length} ${seams.length === 1 ? 'seam' : 'seams'}. Leaves: ${leaves.join(', ')}.`
+  return `Face of ${part.name}, ${size}, ${seams.length} ${seams.length === 1 ? 'seam' : 'seams'}. Leaves: ${leaves.join(', ')}.${pairs.map((report) => besideLabel(report, part, unit)).join('')}`
 }
+
+const besideLabel = (report: PairReport, part: DerivedPart['part'], unit: LengthUnit): string =>
+  report.void
+    ? ''
+    : ` ${report.other.name} hangs ${whereTheOther(report, part)}, across a gap of ${showLength(report.pair.gap, unit, 'seam')}.`
 
 function faceMarkers(part: DerivedPart, numbers: ReadonlyMap<Finding, number>): readonly FaceMarker[] {
   return part.findings.flatMap((finding) => {

@@ -6,6 +6,7 @@ import { drawDimension, legibleChain } from '../paint/dimensions'
 import { drawLetter } from '../paint/marks'
 import { strokeLine } from '../paint/paths'
 import { drawText, SMALL } from '../paint/text'
+import { boxAround, type Box } from '../../core/geometry/box'
 import { boxOnScreen, viewTransform, type View } from '../view'
 import { LETTERS_OFF, sizeTexts, type FaceLayout } from './face-layout'
 
@@ -30,7 +31,7 @@ export function paintDimensions(ctx: CanvasRenderingContext2D, scene: FaceScene,
 /** Overall width beyond the letters at the head, overall length at the left edge (lying: at the foot of the drawing). */
 function paintSizes(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: FaceLayout, view: View): void {
   const finished = boxOnScreen(view, scene.finished)
-  const sheet = boxOnScreen(view, scene.sheet)
+  const sheet = clearOfBeside(ctx, scene, view)
   const atHead = layout.letters.some(({ foot, x, y }) => (scene.lying ? x < foot.x - 4 : y < foot.y - 4))
   const off = atHead ? LETTERS_OFF + 20 + 27 * Math.max(0, layout.letterRows - 1) : 22
   const [width, length] = sizeTexts(scene)
@@ -96,7 +97,7 @@ function paintSizes(ctx: CanvasRenderingContext2D, scene: FaceScene, layout: Fac
 function paintColumns(ctx: CanvasRenderingContext2D, scene: FaceScene, view: View, off: number): void {
   if (scene.columns.length < 2) return
   const toScreen = viewTransform<'panel'>(view)
-  const sheet = boxOnScreen(view, scene.sheet)
+  const sheet = clearOfBeside(ctx, scene, view)
   const along = scene.lying ? 'y' : 'x'
   const links = scene.columns.map(({ from, to }) => {
     const [p, q] = [transformPoint(toScreen, point<'panel'>(from, 0)), transformPoint(toScreen, point<'panel'>(to, 0))]
@@ -117,6 +118,27 @@ function paintColumns(ctx: CanvasRenderingContext2D, scene: FaceScene, view: Vie
       scene.colours,
     )
 }
+
+/**
+ * What dimensions stand off from: the sheet, and on the sides where other parts hang those too. Where they reach to the rim
+ * of the board, sizes stand on their wood.
+ */
+function clearOfBeside(ctx: CanvasRenderingContext2D, scene: FaceScene, view: View): Box<'screen'> {
+  const sheet = boxOnScreen(view, scene.sheet)
+  if (scene.beside.length === 0) return sheet
+  const { min, max } = boxOnScreen(
+    view,
+    boxAround([scene.sheet.min, scene.sheet.max, ...scene.beside.flatMap((other) => other.sheet)]),
+  )
+  const { clientWidth, clientHeight } = ctx.canvas
+  return {
+    min: point(min.x > ROOM ? min.x : sheet.min.x, min.y > ROOM ? min.y : sheet.min.y),
+    max: point(max.x < clientWidth - ROOM ? max.x : sheet.max.x, max.y < clientHeight - ROOM ? max.y : sheet.max.y),
+  }
+}
+
+/** Px for a size and its line. */
+const ROOM = 48
 
 /** How far out the chain of columns stands: beyond the offsets. */
 function columnsOff({ lying }: FaceScene, { offsets }: FaceLayout): number {

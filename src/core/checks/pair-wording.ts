@@ -3,14 +3,17 @@ import type { Finding } from '../finding'
 /** Lengths as the job shows them. */
 type Say = (length: number) => string
 
-const text = ({ about }: Finding, key: string): string => String(about[key] ?? '')
-const number = ({ about }: Finding, key: string): number => Number(about[key] ?? 0)
+/** What the words need of a finding. */
+export type PairFacts = Pick<Finding, 'about' | 'measured'>
+
+const text = ({ about }: PairFacts, key: string): string => String(about[key] ?? '')
+const number = ({ about }: PairFacts, key: string): number => Number(about[key] ?? 0)
 
 /** What the figure does across the gap, and what is lost there. */
-export const pairMeetsWords = (f: Finding, say: Say): string =>
+export const pairMeetsWords = (f: PairFacts, say: Say): string =>
   `Across the gap to “${text(f, 'other')}” ${MEETS[text(f, 'meets')]!(f, say)}. ${lostWords(f, say)}`
 
-const MEETS: Readonly<Record<string, (f: Finding, say: Say) => string>> = {
+const MEETS: Readonly<Record<string, (f: PairFacts, say: Say) => string>> = {
   mirrors: (f, say) =>
     number(f, 'depth') < 0.01
       ? 'the figure mirrors; the two faces of one knife cut meet there'
@@ -22,7 +25,7 @@ const MEETS: Readonly<Record<string, (f: Finding, say: Say) => string>> = {
 }
 
 /** What lies between the two finished edges, and what it is made of. */
-const lostWords = (f: Finding, say: Say): string =>
+const lostWords = (f: PairFacts, say: Say): string =>
   text(f, 'pressed') === 'one board'
     ? `Sawn from one board, the gap of ${say(number(f, 'gap'))} is all that is lost.`
     : `Pressed apart, ${say(f.measured ?? 0)} is lost between them: ${say(number(f, 'over'))} over at each edge and the gap of ${say(number(f, 'gap'))}.`

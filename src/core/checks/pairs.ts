@@ -53,12 +53,12 @@ export function withinPairs(
   findings: readonly Finding[],
   { part }: LaidFace,
   pairs: readonly Pair[],
+  following: Pair | null,
 ): readonly Finding[] {
   const mine = pairs.filter(({ first, second }) => first === part.id || second === part.id)
   if (mine.length === 0) return findings
   const sideOf = (pair: Pair) => meetingEdges(pair)[pair.first === part.id ? 'first' : 'second']
   const sawn = mine.filter(({ pressed }) => pressed === 'one board').map(sideOf)
-  const following = mine.find(({ second }) => second === part.id) ?? null
   return findings
     .flatMap((finding) =>
       finding.code === 'overhang-small' ? smallElsewhere(finding, part.overhang, sawn) : [finding],
@@ -94,11 +94,10 @@ function isOpen(remedy: Remedy, following: Pair | null, atGap: readonly Side[]):
     case 'overhang':
       return !atGap.includes(remedy.side)
     case 'move window':
-      return true
     case 'other leaf':
     case 'next in run':
     case 'make up':
-      return following?.meet !== 'same leaves'
+      return true
     default:
       return following === null
   }

@@ -6,7 +6,7 @@ import { WINDOW } from '../faces/window-group'
 import type { Job } from '../job/job'
 import type { Next } from './change-within'
 import { changeRecipe, chooseLeaf, clearChosen, setMakeUp, setPosition } from './face-commands'
-import { partThePair, placeWindow } from './pair-commands'
+import { cellsDecidedIn, partThePair, placeWindow } from './pair-commands'
 import { changePart } from './part-commands'
 
 /**
@@ -42,14 +42,14 @@ function remedied(job: Job, face: RemediedFace, remedy: Remedy): Next {
     case 'booked pairs':
       return changeRecipe(job, part.id, { eachFrom: 'booked pair' })
     case 'other leaf':
-      return chooseLeaf(job, part.id, remedy.cell, remedy.leaf)
+      return chooseLeaf(job, cellsDecidedIn(face), remedy.cell, remedy.leaf)
     case 'arrangement':
       return changeRecipe(job, part.id, { arrangement: remedy.arrangement })
     case 'make up':
-      return setMakeUp(job, part.id, remedy.cell, remedy.makeUp)
+      return setMakeUp(job, cellsDecidedIn(face), remedy.cell, remedy.makeUp)
     case 'part the pair':
       return partThePair(job, remedy)
     case 'next in run':
-      return clearChosen(job, part.id)
+      return clearChosen(job, cellsDecidedIn(face))
   }
 }

@@ -25,8 +25,8 @@ export function markCut(job: Job, cuts: readonly PlannedCut[]): Next {
   return next
 }
 
-function withCut(job: Job, { part, cell, takes, flitch, group, position }: PlannedCut): Next {
-  let next = withPosition(job, part, group, position)
+function withCut(job: Job, { part, cell, takes, flitch, group, position, placedIn }: PlannedCut): Next {
+  let next = withPosition(job, placedIn, group, position)
   for (const { leaf, region } of takes) {
     if (!next.ok) return next
     next = changeWithinLeaf(next.value, { flitch, leaf }, (held) => {

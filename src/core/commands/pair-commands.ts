@@ -51,6 +51,10 @@ export const placeWindow = (
     ? setPosition(job, follows.part, group, at && subtract(at, follows.apart))
     : setPosition(job, part.id, group, at)
 
+/** The part where it is decided what lies in the cells of a face: another one where both are cut from the same leaves. */
+export const cellsDecidedIn = ({ part, follows }: Pick<DerivedPart, 'part' | 'follows'>): PartId =>
+  follows?.cells ?? part.id
+
 const placeOf = (job: Job, { first, second }: PairRef): number =>
   job.pairs.findIndex((pair) => pair.first === first && pair.second === second)
 

@@ -9,6 +9,7 @@ import { WINDOW } from '../faces/window-group'
 import { distance, point, subtract, type Point } from '../geometry/point'
 import { GRID } from '../geometry/tolerance'
 import { compose, invert, reflection, transformPoint, type Transform } from '../geometry/transform'
+import type { PartId } from '../ids'
 import { WHOLE_RUN } from '../job/make-up'
 import type { Pair, Part } from '../job/job'
 import { runOfLeaves } from '../leaves/bundle'
@@ -19,6 +20,16 @@ import type { Recipe } from '../patterns/recipe'
 import { planFor, type LaidFace } from './lay-face'
 import { lostBetween, pairVoid, type PairVoid } from './pair-edges'
 import { logPlacement } from './placement'
+
+/** The second of a pair follows another part, and through it perhaps others. */
+export interface Follows {
+  /** The part at their head, which says where the window lies. */
+  readonly part: PartId
+  /** How much farther on the leaf this one's window lies. */
+  readonly apart: Point<'leaf'>
+  /** The part where it is decided which leaf lies in a cell, and how it is shifted: itself, or the one above it. */
+  readonly cells: PartId
+}
 
 /** The second of a pair as it follows from the first, or why it can't. */
 export function followed(pair: Pair, first: LaidFace, second: Part): Part | PairVoid {

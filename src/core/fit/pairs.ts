@@ -21,7 +21,7 @@ import { firstPosition } from './play'
 /** A part as its pairs have it, and the face that it follows. */
 export interface PairedPart<F extends LaidFace> {
   readonly part: Part
-  readonly follows: F | null
+  readonly follows: { readonly first: F; readonly pair: Pair } | null
 }
 
 /** A part as its pairs have it; the same one where no pair holds. `lay` lays another part of the job, its pairs held. */
@@ -39,7 +39,7 @@ export function pairedPart<F extends LaidFace>(
   const first = leader && lay(leader)
   if (asSecond && first) {
     const next = answers('following part', [asSecond, first, edged], () => followed(asSecond, first, edged))
-    if (typeof next === 'object') return { part: next, follows: first }
+    if (typeof next === 'object') return { part: next, follows: { first, pair: asSecond } }
   }
   const asFirst = mine.find((pair) => pair.first === part.id)
   return { part: asFirst ? placedForBoth(asFirst, edged, job, answers) : edged, follows: null }

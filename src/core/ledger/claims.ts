@@ -6,6 +6,7 @@
  */
 import type { Finding } from '../finding'
 import type { LaidFace, Piece } from '../fit/lay-face'
+import type { Follows } from '../fit/pair-follow'
 import { boxesOverlap, regionBox, type Box } from '../geometry/box'
 import { intersect } from '../geometry/clip'
 import { convexOverlapArea, isConvex } from '../geometry/convex'
@@ -21,6 +22,8 @@ import { lostWood } from './lost-wood'
 /** A face with what is to be known about it. */
 export interface LedgerFace extends LaidFace {
   readonly findings: readonly Finding[]
+  /** The second of a pair moves with another part. */
+  readonly follows: Follows | null
 }
 
 /** Wood of one leaf that a piece takes, planned or cut. A piece of a made-up leaf may take wood of several. */

@@ -1,6 +1,6 @@
 import { windowTemplates } from '../templates/window-template'
 import type { Piece } from '../fit/lay-face'
-import type { Point } from '../geometry/point'
+import { subtract, type Point } from '../geometry/point'
 import type { CellId, FlitchId, PartId, WindowGroup } from '../ids'
 import { claimsOf, claimsOfPiece, inCuttingOrder, type Claim, type LedgerFace } from './claims'
 import { gateOf, type Gate } from './gate'
@@ -18,6 +18,8 @@ export interface PlannedCut {
   /** Where the window lies that the piece moves with. */
   readonly group: WindowGroup
   readonly position: Point<'leaf'>
+  /** The part in which that place is decided. */
+  readonly placedIn: PartId
   readonly gate: Gate
 }
 
@@ -66,10 +68,14 @@ function plannedCut(
     leaf: piece.leaf.number,
     takes,
     group: piece.cell.group,
-    position: piece.place.position,
+    ...placeOf(face, piece.place.position),
     gate: gateOf(takes, face, faces, all),
   }
 }
+
+/** The window of a part that follows another is put where that one's is. */
+const placeOf = ({ part, follows }: LedgerFace, position: Point<'leaf'>): Pick<PlannedCut, 'position' | 'placedIn'> =>
+  follows ? { position: subtract(position, follows.apart), placedIn: follows.part } : { position, placedIn: part.id }
 
 /** How many cuts of a ledger are done, safe, and not yet. */
 export function cutCounts(ledger: readonly PartLedger[]): Readonly<Record<Gate['state'], number>> {

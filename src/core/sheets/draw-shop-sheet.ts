@@ -16,6 +16,7 @@ import { tickBox } from './draw-packet-card'
 import { faceItems } from './face-items'
 import type { JudgedFace } from './judged-face'
 import { measureBlanks } from './measure-blanks'
+import { oneBoardWords, pairSentences, SAW_THROUGH } from './pair-words'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
 import { howLeavesMove } from './how-leaves-move'
 import { faceSentence } from './border-sentence'
@@ -33,7 +34,12 @@ export function drawShopSheet(face: JudgedFace, unit: LengthUnit, page: PageSize
     page,
     face.part.name,
     'Shop sheet',
-    [faceSentence(face, unit), howLeavesMove(face.part.recipe), ...closingWords(face, unit)].join(' '),
+    [
+      faceSentence(face, unit),
+      howLeavesMove(face.part.recipe),
+      ...closingWords(face, unit),
+      ...pairWords(face, unit),
+    ].join(' '),
   )
   const foot = pageFoot(page, [FIRST_OF_ALL])
   const width = page.width - 2 * PAGE_ROOM
@@ -45,7 +51,7 @@ export function drawShopSheet(face: JudgedFace, unit: LengthUnit, page: PageSize
   return [
     [
       ...head.items,
-      ...workItems(PAGE_ROOM, head.bottom + 2, width * WORK),
+      ...workItems(face, { x: PAGE_ROOM, top: head.bottom + 2, width: width * WORK }),
       ...aboutItems(face, unit, right),
       ...foot.items,
     ],
@@ -53,13 +59,18 @@ export function drawShopSheet(face: JudgedFace, unit: LengthUnit, page: PageSize
 }
 
 /** The steps of the job, each with a box to tick and what is to be minded there. */
-function workItems(x: number, top: number, width: number): readonly Item[] {
+function workItems(
+  face: JudgedFace,
+  { x, top, width }: { readonly x: number; readonly top: number; readonly width: number },
+): readonly Item[] {
+  const isSawn = face.pairs.some(({ pair, void: why }) => pair.pressed === 'one board' && why === null)
   let y = top
   const shown = new Set<string>()
   return STEPS.flatMap(({ step, words }, i) => {
     const cautions = firstTime(step, shown)
     const named = column(point(x + 13, y), width - 13, [
       bold(words, 3.7),
+      ...(step === 'trim' && isSawn ? [plain(SAW_THROUGH, SMALLEST_TEXT)] : []),
       ...cautions.map((caution) => plain(caution, SMALLEST_TEXT)),
     ])
     const number = text(point(x + 7, y + 4.5), String(i + 1), { size: 3.7, anchor: 'start' })
@@ -97,6 +108,7 @@ function belowPicture(face: JudgedFace, unit: LengthUnit, at: Point<'sheet'>, wi
     ...sizeLines(face, unit).map((words) => plain(words, 3.8)),
     bold('Leaves', 4.2),
     plain(leafWords(face), 4.2),
+    ...pairLines(face, unit),
   ])
   const blanks = measureBlanks(face, point(at.x, sizes.bottom + 3), width)
   if (!blanks) return sizes
@@ -106,6 +118,18 @@ function belowPicture(face: JudgedFace, unit: LengthUnit, at: Point<'sheet'>, wi
 
 const WHERE_TO_TYPE =
   'Type the measures at the Face station: it says how to shift and turn the sheet, and what comes off each side.'
+
+/** With which other parts it is read as one. */
+const pairWords = ({ pairs, part }: JudgedFace, unit: LengthUnit): readonly string[] =>
+  pairs.flatMap((report) => pairSentences(report, part, unit).slice(0, 1))
+
+/** What the figure does between the two, what is lost, and how they are pressed. */
+function pairLines({ pairs, part }: JudgedFace, unit: LengthUnit) {
+  const told = pairs
+    .filter((report) => report.void === null)
+    .flatMap((report) => [...pairSentences(report, part, unit).slice(1), ...oneBoardWords(report, unit)])
+  return told.length > 0 ? [bold('Pair', 4.2), plain(told.join(' '), SMALLEST_TEXT)] : []
+}
 
 /** How full the wedges of a sunburst are cut, and how its halves are brought together; nothing for other faces. */
 function closingWords({ part, count }: JudgedFace, unit: LengthUnit): readonly string[] {

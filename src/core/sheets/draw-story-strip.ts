@@ -9,6 +9,7 @@ import { bareLength, showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
 import { bold, column, plain } from './card'
 import type { JudgedFace } from './judged-face'
+import { pairSentences } from './pair-words'
 
 /** How wide a strip is, and the white round it. */
 export const STRIP_WIDTH = 50
@@ -117,6 +118,12 @@ function fields({ marks }: StoryStrip, unit: LengthUnit): readonly Item[] {
   })
 }
 
+/** Where the strip runs across a gap: which of its ends is there, and what is lost. */
+function pairLines({ pairs, part }: JudgedFace, axis: StoryStrip['axis'], unit: LengthUnit) {
+  const across = pairs.filter(({ pair }) => (pair.meet === 'same leaves') === (axis === 'along'))
+  return across.flatMap((report) => pairSentences(report, part, unit).map((words) => plain(words, 3.4)))
+}
+
 /** What it is, below the strip, and how far the paper is to be trusted. */
 function heading(face: JudgedFace, { axis, length }: StoryStrip, unit: LengthUnit): readonly Item[] {
   const start = axis === 'across' ? 'left' : 'upper'
@@ -126,6 +133,7 @@ function heading(face: JudgedFace, { axis, length }: StoryStrip, unit: LengthUni
       `${showLength(length, unit, 'seam')} over all; every line with its distance from that edge. Paper moves with the weather: on anything over 500 mm the printed figures hold.`,
       3.4,
     ),
+    ...pairLines(face, axis, unit),
   ]
   return column(point(STRIP_ROOM, STRIP_ROOM + STRIP_WIDTH + 3), Math.max(length, 130), words).items
 }
