@@ -88,8 +88,9 @@ function meet(border: GrowingBorder, line: Line): Joint {
   while (line.y[next]! < y || (line.y[next]! < coveredY && inside(next) >= 0)) next++
   const after = inside(next)
   if (after >= 0) {
+    const isStart = next === 0 && border.x[last + 1] === line.x[0] && coveredY === line.y[0]
     border.size++
-    return { next, isPut: true }
+    return { next: isStart ? 1 : next, isPut: true }
   }
   const before = next > 0 ? inside(next - 1) : -1
   // rounding may have put the border a hair inside: then the line goes on from the border as it is

@@ -9,7 +9,7 @@
  * Because the piece is convex, what a later edge sweeps lies outside what the earlier ones do from some level on and
  * nowhere above it. So each edge takes off the end of the border and puts its own in its place.
  */
-import { emptyBorder, joinLine, putPlace, type GrowingBorder, type Line } from './growing-border'
+import { joinLine, putPlace, type GrowingBorder, type Line } from './growing-border'
 
 /**
  * A border, from its highest point to its lowest. Before corner `from` it is the piece's side as it stands where the chain
@@ -17,15 +17,14 @@ import { emptyBorder, joinLine, putPlace, type GrowingBorder, type Line } from '
  * it on the edge that follows the side's corner `ahead`.
  */
 export interface Swept {
-  readonly border: GrowingBorder
   readonly from: number
   readonly to: number
   readonly ahead: number
 }
 
-/** The border of what all edges of a chain sweep. */
-export function sweptBorder(chain: Line, side: Line): Swept {
-  const border = emptyBorder()
+/** Makes a border that of what all edges of a chain sweep. */
+export function sweptBorder(border: GrowingBorder, chain: Line, side: Line): Swept {
+  border.size = 0
   putPiece(border, side, chain)
   const swept: Line = { x: [], y: [], size: 0 }
   let [from, to, ahead] = [border.size, 0, 0]
@@ -39,7 +38,7 @@ export function sweptBorder(chain: Line, side: Line): Swept {
     ahead = lead + Math.max(1, next) - 2
     for (let k = next; k < swept.size; k++) putPlace(border, swept.x[k]!, swept.y[k]!)
   }
-  return { border, from, to, ahead }
+  return { from, to, ahead }
 }
 
 /** Starts a border with the side of the piece where a chain starts. */

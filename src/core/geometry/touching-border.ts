@@ -18,55 +18,56 @@
  */
 import { gridTwiceArea, type GridPoint, type GridRing } from './clip-grid'
 import { withHollowsFilled } from './hollow'
-import { putPoint, type Line } from './growing-border'
+import { emptyBorder, putPoint, type Line } from './growing-border'
 import { sweptBorder } from './swept-border'
 
 /** The closed border of a ring (either way) and a convex piece. */
 export function touchingBorder(ring: GridRing, convexPiece: GridRing): GridRing {
-  const sides = { down: rightSide(convexPiece, 1), up: rightSide(convexPiece, -1) }
-  const chains = outermostChains(ring, convexPiece)
-  const borders = chains.map((chain) => sweptBorder(chain.line, chain.way > 0 ? sides.down : sides.up))
+  const sides: Sides = { down: rightSide(convexPiece, 1), up: rightSide(convexPiece, -1) }
+  const chains = outermostChains(ring, sides)
   const path: GridRing = []
-  chains.forEach(({ way, bulges, end }, i) => {
-    const { border, from, to, ahead } = borders[i]!
-    const followsHollow = !chains[(i + chains.length - 1) % chains.length]!.bulges
-    const last = bulges ? border.size - 1 : to
-    for (let k = followsHollow ? from : 0; k <= last; k++) path.push({ x: way * border.x[k]!, y: way * border.y[k]! })
-    if (bulges) return
-    // back along the piece in the hollow, but for what the borders would only run along again
+  const border = emptyBorder()
+  let hollow = !chains[chains.length - 1]!.bulges
+  let first = 0
+  chains.forEach(({ way, line, bulges, end }, i) => {
     const [here, there] = way > 0 ? [sides.down, sides.up] : [sides.up, sides.down]
+    const { from, to, ahead } = sweptBorder(border, line, here)
+    // back along the piece in the hollow, but for what the borders would only run along again
+    if (i === 0) first = from
+    else if (hollow) putBackwards(path, chains[i - 1]!.end, here, way, { from: here.size - 1, to: from })
+    const last = bulges ? border.size - 1 : to
+    for (let k = hollow ? from : 0; k <= last; k++) path.push({ x: way * border.x[k]!, y: way * border.y[k]! })
+    hollow = !bulges
+    if (!hollow) return
     putBackwards(path, end, here, way, { from: ahead, to: 0 })
-    putBackwards(path, end, there, way > 0 ? -1 : 1, {
-      from: there.size - 1,
-      to: borders[(i + 1) % chains.length]!.from,
-    })
+    if (i === chains.length - 1) putBackwards(path, end, there, way > 0 ? -1 : 1, { from: there.size - 1, to: first })
   })
   return path
 }
 
+/** The right side of a piece, and its left side turned by half, each from its highest to its lowest corner. */
+interface Sides {
+  readonly down: Line
+  readonly up: Line
+}
+
 /** The chains of a ring, its hollows that are too narrow for the piece filled. */
-function outermostChains(ring: GridRing, piece: GridRing): Chain[] {
+function outermostChains(ring: GridRing, sides: Sides): Chain[] {
   const chains = chainsOf(ring)
   // of the room inside a ring less may be left than the piece takes up, and of that the counting above is not true
   const isOutside = chains.length > 2 && gridTwiceArea(ring) < 0
-  return chains.length === 2 || isOutside ? chains : chainsOf(withoutNarrowHollows(ring, piece))
+  return chains.length === 2 || isOutside ? chains : chainsOf(withoutNarrowHollows(ring, sides))
 }
 
-function withoutNarrowHollows(ring: GridRing, piece: GridRing): GridRing {
-  const opensUp = levelWidth(piece, 1)
-  const opensDown = levelWidth(piece, -1)
+function withoutNarrowHollows(ring: GridRing, { down, up }: Sides): GridRing {
+  // how far the piece's upper and lower edges run level
+  const opensUp = down.x[0]! + up.x[up.size - 1]!
+  const opensDown = down.x[down.size - 1]! + up.x[0]!
   const filled = opensUp > 0 ? withHollowsFilled(ring, opensUp) : ring
   return opensDown > 0 ? turnedByHalf(withHollowsFilled(turnedByHalf(filled), opensDown)) : filled
 }
 
 const turnedByHalf = (ring: GridRing): GridRing => ring.map(({ x, y }) => ({ x: -x, y: -y }))
-
-/** How far the upper edge (1) or the lower edge (−1) of a piece runs level. */
-function levelWidth(piece: GridRing, way: 1 | -1): number {
-  const top = Math.min(...piece.map(({ y }) => way * y))
-  const xs = piece.filter(({ y }) => way * y === top).map(({ x }) => x)
-  return Math.max(...xs) - Math.min(...xs)
-}
 
 /** Part of a ring that goes only down (`way` 1) or only up (−1), level steps counted in. */
 interface Chain {
@@ -82,27 +83,33 @@ interface Chain {
 /** The chains of a ring; level steps before a turn belong to the chain that they follow. */
 function chainsOf(ring: GridRing): Chain[] {
   const n = ring.length
-  const rise = (i: number) => Math.sign(ring[(i + 1) % n]!.y - ring[i % n]!.y)
-  let first = 0
-  while (rise(first) === 0 || rise(first) === riseBefore(first, n, rise)) first++
+  const first = firstTurn(ring)
   const chains: Chain[] = []
-  for (let from = first; from < first + n;) {
-    const way = rise(from) as 1 | -1
-    const line: Line = { x: [], y: [], size: 0 }
-    let to = from
-    for (; rise(to) !== -way; to++) putPoint(line, way * ring[to % n]!.x, way * ring[to % n]!.y)
-    putPoint(line, way * ring[to % n]!.x, way * ring[to % n]!.y)
-    chains.push({ way, line, end: ring[to % n]!, bulges: turnsRight(ring, to) })
-    from = to
+  let line: Line = { x: [], y: [], size: 0 }
+  let way: 1 | -1 = ring[(first + 1) % n]!.y > ring[first]!.y ? 1 : -1
+  for (let k = 0, i = first; k <= n; k++, i = i + 1 === n ? 0 : i + 1) {
+    const at = ring[i]!
+    putPoint(line, way * at.x, way * at.y)
+    const rise = ring[i + 1 === n ? 0 : i + 1]!.y - at.y
+    if (k < n && rise * way >= 0) continue
+    chains.push({ way, line, end: at, bulges: turnsRight(ring, i) })
+    line = { x: [way * -at.x], y: [way * -at.y], size: 1 }
+    way = way > 0 ? -1 : 1
   }
   return chains
 }
 
-/** Whether the last step before a corner that is not level goes down (1) or up (−1). */
-function riseBefore(corner: number, n: number, rise: (i: number) => number): number {
-  let i = corner + n - 1
-  while (rise(i) === 0) i--
-  return rise(i)
+/** A corner from which a ring goes up or down after it went the other way before. */
+function firstTurn(ring: GridRing): number {
+  const n = ring.length
+  const rise = (i: number) => Math.sign(ring[i + 1 === n ? 0 : i + 1]!.y - ring[i]!.y)
+  // the last step that is not level before the ring's beginning
+  let before = 0
+  for (let i = n - 1; before === 0; i--) before = rise(i)
+  for (let i = 0; ; i++) {
+    const here = rise(i)
+    if (here === -before) return i
+  }
 }
 
 function turnsRight(ring: GridRing, corner: number): boolean {
