@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { point } from '../geometry/point'
-import type { Region, Ring } from '../geometry/polygon'
-import { lacksOf } from './lack'
+import { chanceFrom, leafWithHoles, spread, whole, type Chance } from '../../../tests/fixtures/geometry/shapes'
+import { intersect, regionLess } from '../geometry/clip'
+import { add, point } from '../geometry/point'
+import { regionArea, transformRegion, transformRing, type Polygon, type Region, type Ring } from '../geometry/polygon'
+import { rotation } from '../geometry/transform'
+import { enlarged, lacksOf, type LeafSide } from './lack'
 
 const box = (x1: number, y1: number, x2: number, y2: number): Ring<'leaf'> => [
   point(x1, y1),
@@ -59,4 +62,88 @@ describe('lacksOf', () => {
   it('[F9] says nothing of a lack that nobody could cut', () => {
     expect(told(box(-0.01, 0, 190, 600), leaf)).toEqual([])
   })
+
+  it.each([
+    // the end falls by 30 mm over the width: at the right corner the piece lacks 20
+    {
+      what: 'a slanted end',
+      usable: [[[point(0, 0), point(200, 30), point(200, 700), point(0, 700)]]] as Region<'leaf'>,
+      rough: box(0, 10, 200, 600),
+      lacks: ['numbered end 20.0'],
+    },
+    {
+      what: 'a turned piece whose tip passes the end',
+      usable: leaf,
+      rough: [point(100, -6), point(180, 100), point(100, 206), point(20, 100)],
+      lacks: ['numbered end 6.0'],
+    },
+    {
+      what: 'a turned piece whose tip passes a slanted end at its side',
+      usable: [[[point(0, 0), point(200, 150), point(200, 700), point(0, 700)]]] as Region<'leaf'>,
+      rough: [point(100, 75), point(180, 175), point(100, 275), point(20, 175)],
+      lacks: ['numbered end 0.0'],
+    },
+  ])('[F9] tells $what by the end', ({ usable, rough, lacks }) => {
+    expect(told(rough as Ring<'leaf'>, usable)).toEqual(lacks.filter((lack) => !lack.endsWith(' 0.0')))
+  })
+
+  it('[F28] larger by what it lacks at each side, a leaf holds the piece; no side alone would need less', () => {
+    const wrong: string[] = []
+    let lacking = 0
+    for (let seed = 1; seed <= 120; seed++) {
+      const { rough, usable } = anyLack(chanceFrom(seed))
+      const lacks = lacksOf(rough, usable)
+      if (lacks.length === 0) continue
+      lacking++
+      const larger = lacks.reduce((wood, { side, by }) => enlarged(wood, side, by + 0.01), usable)
+      if (missingFrom([[rough]], larger) > 0.6) wrong.push(`${seed} still lacks ${missingFrom([[rough]], larger)}`)
+      const most = Math.max(...lacks.map(({ by }) => by))
+      for (const side of SIDES) {
+        const less = enlarged(usable, side, most * 0.9 - 1)
+        if (
+          most > 2 &&
+          missingFrom([[rough]], less) < 0.01 &&
+          missingFrom(shorter(rough, side, most * 0.9 - 1), usable) < 0.01
+        )
+          wrong.push(`${seed}: less will do at ${side}`)
+      }
+    }
+    expect(wrong).toEqual([])
+    expect(lacking).toBeGreaterThan(40)
+  })
 })
+
+const SIDES: readonly LeafSide[] = ['numbered end', 'far end', 'left edge', 'right edge']
+
+/** A convex piece with what goes at a side taken off, as far along the grain or across it from its border. */
+function shorter(rough: Ring<'leaf'>, side: LeafSide, by: number): Region<'leaf'> {
+  const way = { 'numbered end': [0, by], 'far end': [0, -by], 'left edge': [by, 0], 'right edge': [-by, 0] }[side]
+  return intersect([[rough]], [[rough.map((p) => add(p, point(way[0]!, way[1]!)))]])
+}
+
+const missingFrom = (piece: Region<'leaf'>, usable: Region<'leaf'>) => regionArea(regionLess(piece, usable))
+
+/** A wild leaf, its ends slanted or as a whole turned, and a piece that lies about in its middle or off it. */
+function anyLack(chance: Chance): { readonly rough: Ring<'leaf'>; readonly usable: Region<'leaf'> } {
+  const slant = spread(chance, -0.4, 0.4)
+  const leaf = leafWithHoles(chance, {
+    width: 200,
+    length: 600,
+    points: whole(chance, 4, 60),
+    holes: 0,
+  })
+  const slanted = leaf.map((ring) =>
+    ring.map(({ x, y }) => point<'leaf'>(x, y + slant * x)),
+  ) as unknown as Polygon<'leaf'>
+  const turn = rotation<'leaf'>(chance() < 0.5 ? 0 : spread(chance, -0.6, 0.6))
+  const [w, h] = [spread(chance, 40, 190), spread(chance, 100, 560)]
+  const at = point<'leaf'>(100 - w / 2 + spread(chance, -40, 40), 300 - h / 2 + 100 * slant + spread(chance, -90, 90))
+  const rough = transformRing(rotation<'leaf'>(chance() < 0.5 ? 0 : spread(chance, -0.3, 0.3)), box(0, 0, w, h))
+  return {
+    usable: transformRegion(turn, [slanted]),
+    rough: transformRing(
+      turn,
+      rough.map((p) => add(p, at)),
+    ),
+  }
+}

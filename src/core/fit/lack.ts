@@ -1,15 +1,17 @@
-import { boxAround, boxCentre, boxGrown, boxRing, regionBox, type Box } from '../geometry/box'
-import { intersectAll, withoutSlivers } from '../geometry/clip'
-import { convexOverlap, convexOverlapArea } from '../geometry/convex'
+import { boxAround, boxCentre, boxGrown, boxRing, regionBox } from '../geometry/box'
+import { intersectAll, regionLess, withoutSlivers, woundRegion } from '../geometry/clip'
+import { toGrid, toGridPolygons } from '../geometry/clip-grid'
+import { touchingPath } from '../geometry/inner-fit-path'
 import { point, type Point } from '../geometry/point'
-import { regionArea, signedArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
+import { regionArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
+import { slabsOf, type Slab, type Stretch } from '../geometry/slabs'
 
 /** An end or an edge of a leaf, as the leaf lies numbered side up. */
 export type LeafSide = 'numbered end' | 'far end' | 'left edge' | 'right edge'
 
 /** What of a rough piece does not lie in sound wood. */
 export interface Lack {
-  /** By how much the piece would have to be shorter or narrower at one side to be free of it. */
+  /** By how much the piece would have to be shorter or narrower at one side, or the leaf larger there, to be free of it. */
   readonly by: number
   readonly side: LeafSide
   /** A place in what is missing. */
@@ -17,6 +19,8 @@ export interface Lack {
 }
 
 const SIDES: readonly LeafSide[] = ['numbered end', 'far end', 'left edge', 'right edge']
+const ENDS: readonly LeafSide[] = ['numbered end', 'far end']
+const EDGES: readonly LeafSide[] = ['left edge', 'right edge']
 
 // what the grid leaves along an edge that just fits: square millimetres, and the width of such a strip
 const NEGLIGIBLE = 0.5
@@ -24,61 +28,97 @@ const LEAST = 0.02
 
 /**
  * The lacks of a rough piece where it lies on its leaf, at most one for each side, measured along the grain and
- * across it. First what lies wholly beyond the wood at each side is taken off; each part that is still missing counts for
- * the side at which least wood would be given up for it. Empty when the piece fits.
+ * across it. Each part that is missing counts for the side at which the leaf would have to be larger by least; what goes
+ * round a corner of the leaf, for an end and then for an edge. Empty when the piece fits.
  */
 export function lacksOf(rough: Ring<'leaf'>, usable: Region<'leaf'>): readonly Lack[] {
-  const kept = intersectAll<'leaf'>([[[rough]], usable])
-  if (signedArea(rough) - regionArea(kept) < NEGLIGIBLE) return []
-  const whole = boxAround(rough)
-  const sound = kept.length > 0 ? regionBox(kept) : whole
-  const beyond = SIDES.map((side) => {
-    const strip = stripAt(whole, side, sound)
-    return { side, by: widthAt(strip, side), at: boxCentre(strip) }
+  const wood: Wood = { rough, usable }
+  const lacks = partsMissing(wood).flatMap((part) => {
+    const least = leastLack(part, wood)
+    return least ? [least] : roundCorner(part, wood)
   })
-  const missing = partsMissing(convexOverlap(rough, boxRing(sound)), kept)
-  const lacks = [...beyond, ...missing.map(([ring]) => cheapest(rough, whole, boxAround(ring)))]
   return SIDES.flatMap((side) => {
-    const worst = lacks.filter((lack) => lack.side === side).reduce((p, q) => (q.by > p.by ? q : p))
-    return worst.by > LEAST ? [worst] : []
+    const here = lacks.filter((lack) => lack.side === side)
+    const worst = here.length > 0 ? here.reduce((p, q) => (q.by > p.by ? q : p)) : null
+    return worst && worst.by > LEAST ? [worst] : []
   })
 }
 
-/** What of a piece is not kept, without what the grid leaves. */
-function partsMissing(piece: Ring<'leaf'> | null, kept: Region<'leaf'>): Region<'leaf'> {
-  if (!piece || signedArea(piece) - regionArea(kept) < NEGLIGIBLE) return []
-  // with the borders that the two share, taking one from the other is slow; what lies outside is found at once
-  const around = boxRing(boxGrown(boxAround(piece), { top: 1, right: 1, bottom: 1, left: 1 }))
+interface Wood {
+  readonly rough: Ring<'leaf'>
+  readonly usable: Region<'leaf'>
+}
+
+/** What of a piece does not lie in the wood, without what the grid leaves. */
+function partsMissing({ rough, usable }: Wood): Region<'leaf'> {
+  // where the two share borders taking one from the other is slow; what lies outside the wood is found at once
+  const around = boxRing(boxGrown(boxAround(rough), { top: 1, right: 1, bottom: 1, left: 1 }))
   const outside: Region<'leaf'> = [
-    [around, ...kept.map(([outer]) => outer)],
-    ...kept.flatMap(([, ...holes]) => holes.map((hole): Polygon<'leaf'> => [hole])),
+    [around, ...usable.map(([outer]) => outer)],
+    ...usable.flatMap(([, ...holes]) => holes.map((hole): Polygon<'leaf'> => [hole])),
   ]
-  return withoutSlivers(intersectAll<'leaf'>([[[piece]], outside]), LEAST)
+  const missing = intersectAll<'leaf'>([[[rough]], outside])
+  return regionArea(missing) < NEGLIGIBLE ? [] : withoutSlivers(missing, LEAST)
 }
 
-/** How wide the strip is that goes at a side. */
-function widthAt({ min, max }: Box<'leaf'>, side: LeafSide): number {
-  return side === 'left edge' || side === 'right edge' ? max.x - min.x : max.y - min.y
+/** The side at which least is lacking for a part; null when larger at one side alone the leaf would not do. */
+function leastLack(part: Polygon<'leaf'>, { rough, usable }: Wood): Lack | null {
+  const slabs = (axis: 'x' | 'y') => slabsOf<'leaf'>([[part], [[rough]], usable], axis, LEAST)
+  const [along, across] = [slabs('x'), slabs('y')]
+  const at = boxCentre(boxAround(part[0]))
+  const lacks = SIDES.map((side): Lack => ({
+    side,
+    by: Math.max(0, ...(ENDS.includes(side) ? along : across).map((slab) => lackIn(slab, side))),
+    at,
+  }))
+  const least = lacks.reduce((p, q) => (q.by < p.by ? q : p))
+  return least.by < Infinity ? least : null
 }
 
-/** The side at which least of the piece has to go to be rid of a missing part. */
-function cheapest(rough: Ring<'leaf'>, whole: Box<'leaf'>, part: Box<'leaf'>): Lack {
-  const strips = SIDES.map((side) => stripAt(whole, side, { min: part.max, max: part.min }))
-  const given = strips.map((strip) => convexOverlapArea(rough, boxRing(strip)))
-  const least = given.indexOf(Math.min(...given))
-  return { side: SIDES[least]!, by: widthAt(strips[least]!, SIDES[least]!), at: boxCentre(part) }
+/** How far it is in a slab from the piece's border at a side to the wood that comes next after what is missing. */
+const lackIn = (slab: Slab, side: LeafSide): number =>
+  Math.max(0, ...slab[0]!.map((missing) => lackOfStretch(missing, slab, side)))
+
+function lackOfStretch({ from, to }: Stretch, [, piece, wood]: Slab, side: LeafSide): number {
+  const isLow = side === 'numbered end' || side === 'left edge'
+  const middle = (place: readonly [number, number]) => (place[0] + place[1]) / 2
+  const whole = piece!.find((stretch) => middle(stretch.from) < middle(to) && middle(stretch.to) > middle(from))
+  const next = isLow
+    ? wood!.find((stretch) => middle(stretch.from) >= middle(to) - LEAST)
+    : wood!.findLast((stretch) => middle(stretch.to) <= middle(from) + LEAST)
+  // along an edge that the piece and the wood share the grid leaves a sliver
+  if (!whole || (to[0] - from[0] < LEAST && to[1] - from[1] < LEAST)) return 0
+  if (!next) return Infinity
+  const [near, far] = isLow ? [whole.from, next.from] : [next.to, whole.to]
+  return Math.max(0, far[0] - near[0], far[1] - near[1])
 }
 
-/** The strip of a box from one side on to that of an inner one. */
-function stripAt({ min, max }: Box<'leaf'>, side: LeafSide, inner: Box<'leaf'>): Box<'leaf'> {
-  switch (side) {
-    case 'numbered end':
-      return { min, max: point(max.x, inner.min.y) }
-    case 'far end':
-      return { min: point(min.x, inner.max.y), max }
-    case 'left edge':
-      return { min, max: point(inner.min.x, max.y) }
-    case 'right edge':
-      return { min: point(inner.max.x, min.y), max }
+/** What is missing round a corner: at the ends what lies above or below wood, and at the edges what then is left. */
+function roundCorner(part: Polygon<'leaf'>, { rough, usable }: Wood): readonly Lack[] {
+  const atEnds = lacksAtEither([part], { rough, usable }, ENDS)
+  const larger = atEnds.reduce((wood, { side, by }) => enlarged(wood, side, by), usable)
+  const left = withoutSlivers(regionLess<'leaf'>([part], larger), LEAST)
+  return [...atEnds, ...lacksAtEither(left, { rough, usable: larger }, EDGES)]
+}
+
+/** The lacks at two sides across from each other, every stretch of what is missing counted for the nearer one. */
+function lacksAtEither(missing: Region<'leaf'>, { rough, usable }: Wood, sides: readonly LeafSide[]): readonly Lack[] {
+  const most = sides.map(() => 0)
+  for (const slab of slabsOf<'leaf'>([missing, [[rough]], usable], sides === ENDS ? 'x' : 'y', LEAST)) {
+    for (const stretch of slab[0]!) {
+      const lacks = sides.map((side) => lackOfStretch(stretch, slab, side))
+      const least = Math.min(...lacks)
+      const at = lacks.indexOf(least)
+      if (least < Infinity) most[at] = Math.max(most[at]!, least)
+    }
   }
+  const at = missing.length > 0 ? boxCentre(regionBox(missing)) : point<'leaf'>(0, 0)
+  return sides.flatMap((side, i) => (most[i]! > LEAST ? [{ side, by: most[i]!, at }] : []))
+}
+
+/** Wood that has become larger at one of its sides. */
+export function enlarged(wood: Region<'leaf'>, side: LeafSide, by: number): Region<'leaf'> {
+  const far = side === 'numbered end' || side === 'left edge' ? -by : by
+  const way = [point<'leaf'>(0, 0), ENDS.includes(side) ? point(0, far) : point(far, 0)].map((p) => toGrid(p))
+  return woundRegion(toGridPolygons(wood).flatMap((rings) => rings.map((ring) => touchingPath(ring, way))))
 }
