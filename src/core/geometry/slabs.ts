@@ -29,12 +29,13 @@ interface Side {
 
 /** The slabs in which the first of some regions has anything. */
 export function slabsOf<S extends Space>(regions: readonly Region<S>[], axis: Axis, thinnest: number): readonly Slab[] {
-  const [first = [], ...others] = regions.map((region) => sidesOf(region, axis))
-  const start = first.reduce((least, { low }) => Math.min(least, low), Infinity)
-  const end = first.reduce((most, { high }) => Math.max(most, high), -Infinity)
+  const [first = [], ...others] = regions
+  const own = sidesOf(first, axis, -Infinity, Infinity)
+  const start = own.reduce((least, { low }) => Math.min(least, low), Infinity)
+  const end = own.reduce((most, { high }) => Math.max(most, high), -Infinity)
   // beyond the first region nothing is asked for
-  const near = others.map((all) => all.filter(({ low, high }) => high > start && low < end))
-  const sides = [first, ...near].map((all) => all.sort((p, q) => p.low - q.low))
+  const near = others.map((region) => sidesOf(region, axis, start, end))
+  const sides = [own, ...near].map((all) => all.sort((p, q) => p.low - q.low))
   const levels = [...new Set(sides.flatMap((all) => all.flatMap(({ low, high }) => [low, high])))].sort((p, q) => p - q)
   const next = sides.map(() => 0)
   const active: Side[][] = sides.map(() => [])
@@ -50,15 +51,15 @@ export function slabsOf<S extends Space>(regions: readonly Region<S>[], axis: Ax
   return slabs
 }
 
-/** Edges that are not level, from lower to higher. */
-function sidesOf<S extends Space>(region: Region<S>, axis: Axis): Side[] {
+/** Edges between two levels that are not level themselves, from lower to higher. */
+function sidesOf<S extends Space>(region: Region<S>, axis: Axis, start: number, end: number): Side[] {
   const across = axis === 'x' ? 'y' : 'x'
   const sides: Side[] = []
   for (const ring of region.flat()) {
     let a = ring[ring.length - 1]!
     for (const b of ring) {
       const [from, to] = a[axis] < b[axis] ? [a, b] : [b, a]
-      if (from[axis] !== to[axis])
+      if (from[axis] !== to[axis] && to[axis] > start && from[axis] < end)
         sides.push({ low: from[axis], high: to[axis], atLow: from[across], atHigh: to[across] })
       a = b
     }
