@@ -104,7 +104,9 @@ export class PhotoImport {
   }
 
   async #read(item: PhotoItem): Promise<void> {
-    const wanted = { file: item.file, rectangle: this.rectangle, lie: this.lie, corners: item.corners }
+    // corners are tapped by their names: those say themselves which is the numbered end
+    const lie: HowTheyLie = item.corners ? { ...this.lie, dotAt: 'numbered end' } : this.lie
+    const wanted = { file: item.file, rectangle: this.rectangle, lie, corners: item.corners }
     try {
       const result = await this.#door.read(wanted, (share) => this.#update(item.id, { is: 'waiting', share }))
       if (result.outcome === 'cancelled') this.#update(item.id, { is: 'stopped' })

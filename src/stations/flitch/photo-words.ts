@@ -17,6 +17,8 @@ export function photoSentence(trouble: PhotoTrouble): string {
       return 'None of the ring marks has the dot, so the ends can’t be told apart. Tap the corners yourself, or lay the dotted card down.'
     case 'corners in a line':
       return 'These corners don’t make a rectangle seen from above. Tap them in turn, round the leaf.'
+    case 'corners against the clock':
+      return 'The corners were tapped against the clock: the leaf would come out mirrored. Tap them clockwise, the numbered end’s left one first.'
     case 'ring size':
       return 'The rings have another size than the sides you gave say. Measure the sides again.'
   }

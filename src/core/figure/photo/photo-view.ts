@@ -33,6 +33,8 @@ export type ViewTrouble =
   | { readonly trouble: 'too few marks'; readonly found: number }
   | { readonly trouble: 'no dot' }
   | { readonly trouble: 'corners in a line' }
+  /** Seen so, the leaf would come out mirrored. */
+  | { readonly trouble: 'corners against the clock' }
   | { readonly trouble: 'ring size'; readonly measured: number; readonly expected: number }
 
 /** Marks are found to about a fifth of a pixel, corners are tapped to about two. */
@@ -78,7 +80,9 @@ function viewOf(
 ): Result<PhotoView, ViewTrouble> {
   const straight = places.map((p) => undistorted(lens, p))
   const leafToPhoto = fitHomography<'leaf', 'photo'>(rectangleCorners(rectangle, lie), straight)
-  if (!leafToPhoto || !isConvex(straight)) return refused({ trouble: 'corners in a line' })
+  const round = wayRound(straight)
+  if (!leafToPhoto || !round) return refused({ trouble: 'corners in a line' })
+  if (round === 'against the clock') return refused({ trouble: 'corners against the clock' })
   const { across, along, diagonal } = rectangle
   const diagonalOff = diagonal === null ? null : diagonal - Math.hypot(across, along)
   const mmPerPx = coarsest(leafToPhoto, rectangle)
@@ -178,12 +182,14 @@ function leastOf(f: (x: number) => number, from: number, to: number): number {
   return at
 }
 
-function isConvex(corners: readonly Point<'photo'>[]): boolean {
+/** Which way round four corners go as the photograph shows them; null where they don't go round one place. */
+function wayRound(corners: readonly Point<'photo'>[]): 'clockwise' | 'against the clock' | null {
   const turns = corners.slice(0, 4).map((a, i) => {
     const [b, c] = [corners[(i + 1) % 4]!, corners[(i + 2) % 4]!]
     return crossed(a, b, b, c)
   })
-  return turns.every((turn) => turn > 1) || turns.every((turn) => turn < -1)
+  if (turns.every((turn) => turn > 1)) return 'clockwise'
+  return turns.every((turn) => turn < -1) ? 'against the clock' : null
 }
 
 /** Millimetres to a pixel of the photograph where it shows least, at the corners. */

@@ -52,6 +52,17 @@ describe('the map between two views of a plane', () => {
     expect(view).toEqual({ ok: false, reason: { trouble: 'corners in a line' } })
   })
 
+  it('[I9] is not made of corners that go against the clock, which would mirror the leaf', () => {
+    const size = { width: 4000, height: 3000 }
+    const rectangle = { across: 600, along: 2500, diagonal: null }
+    for (const sideUp of ['numbered', 'other'] as const) {
+      const lie = { sideUp, dotAt: 'numbered end' } as const
+      expect(viewFromCorners(to, size, rectangle, lie).ok).toBe(true)
+      const reason = { trouble: 'corners against the clock' }
+      expect(viewFromCorners([...to].reverse(), size, rectangle, lie)).toEqual({ ok: false, reason })
+    }
+  })
+
   it('[I2] undoes what a lens does', () => {
     const lens = lensOf(4000, 3000, -0.08)
     for (const p of [point<'photo'>(0, 0), point<'photo'>(3900, 200), point<'photo'>(2000, 1400)])
