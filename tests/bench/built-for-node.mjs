@@ -24,6 +24,7 @@ export async function withBuiltForNode(entry, use) {
       build: {
         ssr: entry,
         outDir: folder,
+        emptyOutDir: true,
         target: 'node20',
         rolldownOptions: { output: { entryFileNames: 'program.mjs' } },
       },
