@@ -1,11 +1,13 @@
 import type { OutlineWarning } from '../../core/figure/photo/find-outline'
 import type { OutlineRefusal } from '../../core/figure/photo/separate-leaf'
+import { showLength } from '../../core/units/show-length'
+import type { LengthUnit } from '../../core/units/unit'
 import type { PhotoTrouble } from '../../workers/photo-worker'
 
 const PLAIN_CLOTH = 'Use a darker, plain cloth: matt green, blue or slate.'
 
 /** Why a photograph was not taken, and what to do. */
-export function photoSentence(trouble: PhotoTrouble): string {
+export function photoSentence(trouble: PhotoTrouble, unit: LengthUnit): string {
   switch (trouble.trouble) {
     case 'no picture':
       return 'This is not a picture that the browser can open. Photographs as JPEG, PNG or WebP can be taken.'
@@ -20,7 +22,7 @@ export function photoSentence(trouble: PhotoTrouble): string {
     case 'corners against the clock':
       return 'The corners were tapped against the clock: the leaf would come out mirrored. Tap them clockwise, the numbered end’s left one first.'
     case 'ring size':
-      return 'The rings have another size than the sides you gave say. Measure the sides again.'
+      return `By the sides you gave the rings would be ${showLength(trouble.measured, unit, 'place')} across; they are printed ${showLength(trouble.expected, unit, 'place')}. Measure the sides again, or print the marks at full size.`
   }
 }
 

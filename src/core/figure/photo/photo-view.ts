@@ -2,7 +2,7 @@ import { distance, point, type Point } from '../../geometry/point'
 import { ok, refused, type Result } from '../../result'
 import { applyHomography, fitHomography, invertHomography, type Homography } from './homography'
 import { lensOf, undistorted, type Lens } from './lens'
-import type { FoundMark } from './ring-marks'
+import { RING_MARK, type FoundMark } from './ring-marks'
 import type { View } from './straighten'
 
 /** The rectangle that the marks (or the tapped corners) make, as measured on the bench. */
@@ -37,6 +37,9 @@ export type ViewTrouble =
   | { readonly trouble: 'corners against the clock' }
   | { readonly trouble: 'ring size'; readonly measured: number; readonly expected: number }
 
+/** By how much the rings may seem larger or smaller than they are printed before the sides are doubted. */
+const RING_SLACK = 0.12
+
 /** Marks are found to about a fifth of a pixel, corners are tapped to about two. */
 const MARK_ERROR_PX = 0.2
 const TAP_ERROR_PX = 2
@@ -57,7 +60,35 @@ export function viewFromMarks(
   const others = marks.filter((mark) => !inOrder.includes(mark)).map(({ centre }) => centre)
   const between = others.filter((p) => isNearASide(p, places))
   const lens = lensOf(size.width, size.height, bestLens(places, between, size, rectangle))
-  return viewOf(places, lens, rectangle, lie, MARK_ERROR_PX)
+  const viewed = viewOf(places, lens, rectangle, lie, MARK_ERROR_PX)
+  if (!viewed.ok) return viewed
+  const seen = ringSize(inOrder, viewed.value.view.leafToPhoto, rectangleCorners(rectangle, lie))
+  const expected = 2 * RING_MARK.ring
+  const isAsPrinted = Math.abs(seen / expected - 1) < RING_SLACK
+  return isAsPrinted ? viewed : refused({ trouble: 'ring size', measured: seen, expected })
+}
+
+/**
+ * How wide the rings would be if the sides were right, mm: in that direction of the photograph in which they are farther
+ * from what is printed. A side that was measured or typed wrongly makes them too large or too small.
+ */
+function ringSize(
+  marks: readonly FoundMark[],
+  leafToPhoto: Homography<'leaf', 'photo'>,
+  places: readonly Point<'leaf'>[],
+): number {
+  const widths = marks.map(({ width, height }, i) => {
+    const at = places[i]!
+    const from = applyHomography(leafToPhoto, at)
+    const [u, v] = [point<'leaf'>(at.x + 1, at.y), point<'leaf'>(at.x, at.y + 1)].map((p) => {
+      const to = applyHomography(leafToPhoto, p)
+      return { x: to.x - from.x, y: to.y - from.y }
+    }) as [{ x: number; y: number }, { x: number; y: number }]
+    return { across: width / Math.hypot(u.x, v.x), down: height / Math.hypot(u.y, v.y) }
+  })
+  const mean = (way: 'across' | 'down') => widths.reduce((sum, one) => sum + one[way], 0) / widths.length
+  const off = (size: number) => Math.abs(Math.log(size / (2 * RING_MARK.ring)))
+  return off(mean('across')) > off(mean('down')) ? mean('across') : mean('down')
 }
 
 /** The view from four corners tapped in turn, clockwise as seen from the first. */

@@ -111,6 +111,18 @@ describe('ring marks', () => {
     expect(viewFromMarks(bare, pixels, rectangle, lie)).toEqual({ ok: false, reason: { trouble: 'no dot' } })
   })
 
+  it.each([
+    { by: 'along', factor: 1.3 },
+    { by: 'along', factor: 0.75 },
+    { by: 'across', factor: 1.3 },
+  ] as const)('[I10] tell a side given $factor of what it is $by, by the size of their rings', ({ by, factor }) => {
+    const lie = { sideUp: 'numbered', dotAt: 'numbered end' } as const
+    const wrong = { ...rectangle, diagonal: null, [by]: rectangle[by] * factor }
+    const view = viewFromMarks(findRingMarks(pixels), pixels, wrong, lie)
+    expect(view).toMatchObject({ ok: false, reason: { trouble: 'ring size', expected: 40 } })
+    if (!view.ok && view.reason.trouble === 'ring size') expect(view.reason.measured / 40 / factor).toBeCloseTo(1, 1)
+  })
+
   it('[I2] six of them tell what the lens does', () => {
     const bent = composePhoto({ ...walnut, k1: -0.05, middleMarks: true, blocks: 0 })
     const found = findRingMarks(bent.pixels)
