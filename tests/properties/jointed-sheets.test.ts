@@ -7,11 +7,12 @@
  */
 import { describe, expect, it } from 'vitest'
 import { changeRecipe } from '../../src/core/commands/face-commands'
+import { derive } from '../../src/core/derive'
 import { ringOrders } from '../../src/core/fit/ring-orders'
 import { waysToFitInSteps } from '../../src/core/fit/ways-to-fit'
 import { withoutMemory } from '../../src/core/fit/answers'
 import type { Part } from '../../src/core/job/job'
-import { rectangle } from '../../src/core/job/usual'
+import { rectangle, usualPair } from '../../src/core/job/usual'
 import type { Flitch } from '../../src/core/leaves/flitch'
 import { jointsInOrder, orderOfJointing } from '../../src/core/seams/assembly'
 import { recipeSentence } from '../../src/core/sheets/recipe-sentence'
@@ -124,6 +125,18 @@ it('leaves too narrow for a wedge are offered to be booked; the recipe says so, 
   // in a circle the last turned pair, 15 and 16, lies with 16 beside the 2 of the first
   const apart = ringOrders(booked!, radial({ count: 8, eachFrom: 'booked pair' }), narrow, 8)!
   expect(apart.map(({ leaves }) => leaves)).toEqual([14, 4])
+})
+
+it('a second door booked to the first begins behind all leaves of its pairs', () => {
+  const [first, second] = ['left', 'right'].map((id) => ({ ...pairs({ match: 'book' }), id, name: id }))
+  const job = { ...jobOf([first!, second!], flitch), pairs: [usualPair('left', 'right')] }
+  const numbers = derive(job, withoutMemory).parts.map(({ pieces }) =>
+    pieces.map(({ leaf }) => leaf!.number).sort((p, q) => p - q),
+  )
+  expect(numbers.map((all) => [all[0], all.at(-1)])).toEqual([
+    [1, 16],
+    [17, 32],
+  ])
 })
 
 /** The search for a scarf behind them takes long. */
