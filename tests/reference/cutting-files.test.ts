@@ -97,11 +97,14 @@ const filesOf = ({ files }: PartSummary, folder: string): readonly (readonly (re
 describe.each(JOB_NAMES)('%s', (name) => {
   it('[M6] every rough piece is cut from both files, and nothing else', async () => {
     const folder = path.join(root, name)
-    for (const part of await made(name, folder, ['--only', 'svg,dxf']))
+    for (const part of await made(name, folder, ['--only', 'svg,dxf'])) {
+      // strips of leaves, and the pieces that are cut from sheets of them
+      const wanted = [...part.rough.map(({ polygon }) => polygon), ...(part.sheets ?? []).map(({ rough }) => rough)]
       for (const cut of filesOf(part, folder)) {
-        for (const { polygon } of part.rough) expect(cut.some((ring) => isSame(ring, polygon))).toBe(true)
-        for (const ring of cut) expect(part.rough.some(({ polygon }) => isSame(ring, polygon))).toBe(true)
+        for (const polygon of wanted) expect(cut.some((ring) => isSame(ring, polygon))).toBe(true)
+        for (const ring of cut) expect(wanted.some((polygon) => isSame(ring, polygon))).toBe(true)
       }
+    }
   })
 })
 

@@ -2,6 +2,7 @@ import { arrow, closedLine, line, text } from '../drawing/build'
 import type { Drawing, Item } from '../drawing/drawing'
 import { itemsBox } from '../drawing/item-box'
 import { placed } from '../drawing/placed'
+import type { Cell } from '../faces/cells'
 import type { LaidFace } from '../fit/lay-face'
 import { boxAround, boxGrown, boxHeight, boxWidth } from '../geometry/box'
 import { point } from '../geometry/point'
@@ -9,8 +10,10 @@ import { transformPoint, translation } from '../geometry/transform'
 import { present } from '../invariant'
 import { ok, refused, type Result } from '../result'
 import { toolPath, type CuttingTool } from '../templates/cutting-tool'
+import { sheetTemplates, type SheetTemplate } from '../templates/sheet-template'
 import { windowTemplates, type WindowTemplate } from '../templates/window-template'
 import { cellsOf, seamLines, trimRings } from './draw-window-template'
+import { sheetInWords } from './template-words'
 
 /** White between two templates, and round all of them, mm. */
 const APART = 20
@@ -27,7 +30,7 @@ export interface NothingToCut {
 export function drawCuttingFile(face: LaidFace, tool: CuttingTool): Result<Drawing, NothingToCut> {
   const items: Item[] = []
   let x = 0
-  for (const template of windowTemplates(face)) {
+  for (const template of toCut(face)) {
     const drawn = templateItems(face, template, tool)
     if (!drawn) return refused({ template: template.name })
     const box = present(itemsBox(drawn), 'a template has lines')
@@ -39,8 +42,31 @@ export function drawCuttingFile(face: LaidFace, tool: CuttingTool): Result<Drawi
   return ok({ title: `${face.part.name}, to cut`, extent, items })
 }
 
+interface ToCut extends Pick<WindowTemplate, 'name' | 'rough' | 'window' | 'tags'> {
+  readonly joints: SheetTemplate['joints']
+  /** What is cut by it. */
+  readonly cells: readonly Cell[]
+  /** And of which leaves, in words. */
+  readonly leaves: string
+}
+
+/** What is cut on the leaves, and behind it what is cut from jointed sheets. */
+const toCut = (face: LaidFace): readonly ToCut[] => [
+  ...windowTemplates(face).map((one) => ({
+    ...one,
+    joints: [],
+    cells: cellsOf(one.pieces),
+    leaves: leavesInWords(one),
+  })),
+  ...sheetTemplates(face).map((one) => ({
+    ...one,
+    cells: one.sheets.map(({ cell }) => cell),
+    leaves: one.sheets.map((sheet) => `${sheetInWords(sheet)}: ${sheet.cell.id}`).join(', '),
+  })),
+]
+
 /** One template about its own window; null when the tool leaves nothing of it. */
-function templateItems(face: LaidFace, template: WindowTemplate, tool: CuttingTool): readonly Item[] | null {
+function templateItems(face: LaidFace, template: ToCut, tool: CuttingTool): readonly Item[] | null {
   const path = toolPath(template.rough, tool)
   if (!path) return null
   const toSheet = translation<'window', 'sheet'>(0, 0)
@@ -52,10 +78,11 @@ function templateItems(face: LaidFace, template: WindowTemplate, tool: CuttingTo
   return [
     closedLine('cut', onSheet(path)),
     ...seamLines(template).map((along) => line('seam', onSheet(along))),
-    ...trimRings(face, cellsOf(template.pieces)).map((ring) => closedLine('trim', onSheet(ring))),
+    ...template.joints.map(({ a, b }) => line('seam', onSheet([a, b]))),
+    ...trimRings(face, template.cells).map((ring) => closedLine('trim', onSheet(ring))),
     ...arrow('mark', point(middle, foot), point(middle, foot - reach)),
     text(point(middle, foot + 8), `${face.part.name} ${template.name}`, { anchor: 'middle', size: 5 }),
-    text(point(middle, foot + 14), leavesInWords(template), { anchor: 'middle', size: 4 }),
+    text(point(middle, foot + 14), template.leaves, { anchor: 'middle', size: 4 }),
   ]
 }
 
