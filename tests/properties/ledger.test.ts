@@ -362,7 +362,8 @@ describe('what has been cut', () => {
 
   it('[Z4] holds for every kind of face: all that is safe can be ticked, one after another', () => {
     let ticked = 0
-    for (let i = 0; i < CASES / 4; i++) {
+    // on until enough has been ticked to say so
+    for (let i = 0; i < CASES && (i < CASES / 4 || ticked <= 10); i++) {
       let now = anyJobOfParts(chanceFrom(9000 + i))
       for (let n = 0; n < 6; n++) {
         const next = cutsOf(now).find(({ gate }) => gate.state === 'safe')
