@@ -32,6 +32,7 @@ import * as flitch from './flitch-commands'
 import { changeShop, renameJob, setUnit } from './job-commands'
 import { renumberLeaf, setDrift, setLeafNote, setLeafOutline, setLeafState } from './leaf-commands'
 import { insertOutlinePoint, moveOutlinePoint, removeOutlinePoint } from './outline-commands'
+import { changePair, pairParts, partThePair } from './pair-commands'
 import { addPart, changePart, duplicatePart, movePart, removePart } from './part-commands'
 import * as press from './press-commands'
 
@@ -262,6 +263,15 @@ const commands: Record<string, fc.Arbitrary<Command>> = {
     ([id, n, from]) =>
       (job) =>
         changePart(job, id, { width: n, flitch: from, jointing: 'overlap' }),
+  ),
+  'pairParts, changePair, partThePair': fc.tuple(partId, partId, odd, fc.nat(2)).map(
+    ([first, second, gap, what]) =>
+      (job) =>
+        what === 0
+          ? pairParts(job, first, second)
+          : what === 1
+            ? changePair(job, job.pairs[0] ?? { first, second }, { gap, meet: 'same leaves' })
+            : partThePair(job, job.pairs[0] ?? { first, second }),
   ),
   removePart: partId.map((id) => (job) => removePart(job, id)),
   duplicatePart: fc.tuple(partId, partId).map(

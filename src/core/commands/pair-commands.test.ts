@@ -3,8 +3,11 @@ import { jobOf, flitchOf, partOf, strips } from '../../../tests/properties/job-b
 import { derive } from '../derive'
 import { withoutMemory } from '../fit/answers'
 import { point } from '../geometry/point'
+import { planLedger } from '../ledger/ledger'
 import { commandSentence } from './command-trouble'
 import type { Next } from './change-within'
+import { markCut } from './cut-commands'
+import { holdCuts } from './hold-cuts'
 import { changePair, changeSides, pairParts, partThePair, placeWindow } from './pair-commands'
 
 const taken = (next: Next) => {
@@ -48,5 +51,16 @@ describe('a pair', () => {
       expect(face.position.y - before[i]!.position.y).toBeCloseTo(-30, 9)
     }
     expect(after.map(({ part }) => part.recipe.firstLeaf)).toEqual([1, 3, 5])
+  })
+
+  it('[A25, Z4] what is cut of the one that follows keeps the place of the other, which can’t be moved any more', () => {
+    const faces = derive(paired, withoutMemory).parts
+    const ledger = planLedger(faces)
+    const cuts = ledger.find(({ face }) => face.part.id === 'right')!.packets.flatMap((packet) => packet.cuts)
+    const cut = taken(markCut(paired, cuts))
+    expect(cut.parts.map(({ positions }) => positions)).toEqual([{ window: faces[0]!.position }, {}, {}])
+    const moved = placeWindow(cut, faces[0]!, 'window', point(faces[0]!.position.x, faces[0]!.position.y + 20))
+    expect(sentence(holdCuts(cut, moved, withoutMemory))).toMatch(/is cut for (L1|R1) of “right”, and this needs/)
+    expect(sentence(holdCuts(cut, partThePair(cut, ref), withoutMemory))).toMatch(/is cut for (L1|R1) of “right”/)
   })
 })
