@@ -1,4 +1,4 @@
-import { boxAround } from '../../core/geometry/box'
+import { boxAround, type Box } from '../../core/geometry/box'
 import { point, type Point } from '../../core/geometry/point'
 import { transformPoint, type Transform } from '../../core/geometry/transform'
 import type { FaceBeside, FaceScene } from '../board-types'
@@ -43,7 +43,7 @@ function veil(
   ctx.restore()
 }
 
-/** Their names, on a plate in the middle of what is seen of each. */
+/** Their names, on a plate in the middle of each; where the rim of the board cuts one off, clear of the sizes on its wood. */
 export function paintBesideNames(ctx: CanvasRenderingContext2D, scene: FaceScene, view: View): void {
   const toScreen = viewTransform<'panel'>(view)
   const { font, ink, sheet } = scene.colours
@@ -53,7 +53,7 @@ export function paintBesideNames(ctx: CanvasRenderingContext2D, scene: FaceScene
     if (max.x - min.x < LEAST_SEEN || max.y - min.y < LEAST_SEEN) continue
     const words = fitting(name, max.x - min.x - 24, (text) => textWidth(text, { font, size: SMALL }))
     const width = textWidth(words, { font, size: SMALL }) + 16
-    const [x, y] = [(min.x + max.x) / 2, (min.y + max.y) / 2]
+    const [x, y] = [(min.x + max.x) / 2, nameAt(box, ctx.canvas)]
     ctx.beginPath()
     ctx.roundRect(x - width / 2, y - 14, width, 28, 6)
     ctx.globalAlpha = 0.92
@@ -64,8 +64,19 @@ export function paintBesideNames(ctx: CanvasRenderingContext2D, scene: FaceScene
   }
 }
 
+/** How far down the board a name stands: at the rim that cuts its part off, since sizes stand at the face and half-way along. */
+function nameAt({ min, max }: Box<'screen'>, { clientWidth, clientHeight }: HTMLCanvasElement): number {
+  const [above, below] = [min.y < 0, max.y > clientHeight]
+  if (above !== below) return above ? FROM_RIM : clientHeight - FROM_RIM
+  const [high, low] = [Math.max(0, min.y), Math.min(clientHeight, max.y)]
+  return high + (low - high) * (min.x < 0 || max.x > clientWidth ? 0.25 : 0.5)
+}
+
+/** Px from the rim of the board to the middle of a name. */
+const FROM_RIM = 24
+
 /** What is seen is no smaller than this where a name stands on it, px. */
-const LEAST_SEEN = 36
+const LEAST_SEEN = 40
 
 /** The spot of the board that is nearest. */
 const shown = ({ x, y }: Point<'screen'>, { clientWidth, clientHeight }: HTMLCanvasElement): Point<'screen'> =>

@@ -1,5 +1,6 @@
 import type { AsCut, EdgeAsCut, SeamOff } from '../seams/as-cut'
 import type { Side } from '../geometry/box'
+import type { MeasurePlace } from '../seams/sheet-measured'
 import type { LengthUnit } from '../units/unit'
 import { showAngle } from '../units/read-angle'
 import { showLength } from '../units/show-length'
@@ -27,6 +28,20 @@ export function asCutSentences(answer: AsCut, limits: AsCutLimits, unit: LengthU
     (sentence) => sentence !== '',
   )
 }
+
+/** No sheet is jointed this far off what was planned, mm; measured so, its size was another, or the rule was misread. */
+const NOT_MISCUT = 15
+
+/** Where what was measured can't be this sheet as it is planned now; '' where it all can. */
+export function farOffSentence(places: readonly MeasurePlace[], unit: LengthUnit): string {
+  const say = (length: number) => showLength(length, unit, 'seam')
+  const far = places.filter(({ length, planned }) => Math.abs(length - planned) > NOT_MISCUT)
+  if (far.length === 0) return ''
+  const told = far.map(({ label, length, planned }) => `${lowered(label)} ${say(length)}, planned ${say(planned)}`)
+  return `Far off what is planned: ${told.join('; ')}. If the part was changed since the sheet was measured, measure it anew.`
+}
+
+const lowered = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1)
 
 type Say = (length: number) => string
 

@@ -1,7 +1,7 @@
 /** [A5] What was measured on a taped sheet is kept with its part, answered, and printed for the press. */
 import { describe, expect, it } from 'vitest'
 import { allEdges, faceOf, fourWay, partOf, radial, strips } from '../../../tests/properties/job-builders'
-import { asCutSentences } from '../checks/as-cut-wording'
+import { asCutSentences, farOffSentence } from '../checks/as-cut-wording'
 import { asCutSheets } from '../sheets/draw-as-cut'
 import { USUAL_SHOP } from '../shop'
 import { showLength } from '../units/show-length'
@@ -50,6 +50,23 @@ describe('[A5] a sheet that was measured', () => {
   it('has no answer where no seam lies on the centre', () => {
     const odd = partOf({ width: 500, recipe: strips({ arrangement: 'balance', count: 3 }) })
     expect(answerAsCut(faceOf({ ...odd, asCut: { 'top left': 240 } }), USUAL_SHOP)).toBeNull()
+  })
+
+  it('[A7] far off what is planned now, as after a change of the part’s size, is doubted', () => {
+    const asCut = { 'top left': 158, 'top right': 147 }
+    const doubt = (width: number) => {
+      const face = faceOf({ ...door, width, asCut })
+      const [sheet] = asCutSheets(face, USUAL_SHOP, 'mm').sheets
+      const pages = sheet!.kind === 'page' ? sheet!.draw({ width: 210, height: 297 }) : []
+      const printed = pages.flat().some((item) => item.kind === 'text' && item.text.includes('Far off'))
+      return { words: farOffSentence(answerAsCut(face, USUAL_SHOP)!.places, 'mm'), printed }
+    }
+    expect(doubt(300)).toEqual({ words: '', printed: false })
+    expect(doubt(320)).toEqual({
+      words:
+        'Far off what is planned: top end, right of the seam 147 mm, planned 166 mm. If the part was changed since the sheet was measured, measure it anew.',
+      printed: true,
+    })
   })
 
   it('prints on one page the words, the pencil marks and the trims', () => {

@@ -1,4 +1,4 @@
-import { asCutSentences } from '../checks/as-cut-wording'
+import { asCutSentences, farOffSentence } from '../checks/as-cut-wording'
 import { line, text } from '../drawing/build'
 import type { Drawing, Item } from '../drawing/drawing'
 import type { PageSize, SheetSet } from '../drawing/sheet-set'
@@ -42,7 +42,10 @@ export function drawAsCut(
   const head = pageHead(page, face.part.name, 'As cut: to the press', measuredWords(asked, unit))
   const foot = pageFoot(page, [...cautions(), FIRST_OF_ALL])
   const width = page.width - 2 * PAGE_ROOM
+  const doubt = farOffSentence(asked.places, unit)
+  const farOff = doubt === '' ? [] : [bold(doubt, SIZE)]
   const words = column(point(PAGE_ROOM, head.bottom + 1), width, [
+    ...farOff,
     bold('Lay the sheet like this', 5),
     ...asCutSentences(asked.answer, shop, unit).map((sentence) => plain(sentence, SIZE)),
   ])
