@@ -49,7 +49,7 @@ describe('[S23] words for a sheet as cut', () => {
 
   it('a lack, and bare wood', () => {
     expect(told([189, 189], [192, 192])[1]).toBe(
-      'The sheet is too small for 5 mm over the core on both sides: the left edge has only 3 mm at the top, 2 mm too little and the right edge has only 3 mm at the top, 2 mm too little. What is lacking is split evenly. Tape on a strip, or cut the sheet anew.',
+      'The sheet is too small for 5 mm over the core on both sides: the left edge has only 3 mm at the top, 2 mm too little; the right edge has only 3 mm at the top, 2 mm too little. What is lacking is split evenly. Tape on a strip, or cut the sheet anew.',
     )
     expect(told([184, 184], [184, 184])[1]).toContain('the left edge leaves the core bare by 2 mm at the top')
   })

@@ -105,7 +105,10 @@ function outcome({ keeps, onCentre, off, edges }: AsCut, limits: AsCutLimits, sa
       where,
     ]
   return [
-    `The sheet is too small for ${least} over the core on both sides: ${listed(edges.filter((edge) => !edge.keeps).map((edge) => lackOf(edge, limits.leastOverhang, say)))}. What is lacking is split evenly. Tape on a strip, or cut the sheet anew.`,
+    `The sheet is too small for ${least} over the core on both sides: ${edges
+      .filter((edge) => !edge.keeps)
+      .map((edge) => lackOf(edge, limits.leastOverhang, say))
+      .join('; ')}. What is lacking is split evenly. Tape on a strip, or cut the sheet anew.`,
     where,
   ]
 }

@@ -30,7 +30,7 @@ describe('[S28] words for a patch', () => {
       'Leaf 2, 1 leaf back: there is a knot at the spot.',
       'Leaf 5, 2 leaves on: the spot lies on or beside its edge.',
     ])
-    expect(told[4]).toMatch(/^The nearest free one: Leaf 9, a spare, 6 leaves on, has the same figure free/)
+    expect(told[4]).toMatch(/^The nearest free one: leaf 9, a spare, 6 leaves on, has the same figure free/)
     expect(told[5]).toContain('Cut the patch with the number up, and lay it so')
   })
 

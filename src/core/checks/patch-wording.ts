@@ -15,7 +15,9 @@ export function patchSentences(place: PatchPlace, unit: LengthUnit, offcut: stri
     `This is leaf ${place.leaf}, ${place.turnedOver ? 'turned over' : 'number up'}. ${spotWords(place.spot, unit)}`,
     ...(offcut ? [offcut] : []),
     ...place.others.slice(0, NEAREST).map((other) => otherSentence(other, unit)),
-    ...(free && place.others.indexOf(free) >= NEAREST ? [`The nearest free one: ${otherSentence(free, unit)}`] : []),
+    ...(free && place.others.indexOf(free) >= NEAREST
+      ? [`The nearest free one: ${lowered(otherSentence(free, unit))}`]
+      : []),
     ...(free ? [] : [`No other leaf has this spot free.${offcut ? '' : ' Look for like figure among the spares.'}`]),
     ...(free || offcut
       ? [
@@ -50,3 +52,5 @@ function otherSentence({ leaf, state, steps, spot, trouble }: PatchLeaf, unit: L
       return `${name}, has the same figure free. ${spotWords(spot, unit)}`
   }
 }
+
+const lowered = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1)
