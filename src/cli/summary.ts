@@ -1,6 +1,6 @@
 import { findingSentence, remedyLabel } from '../core/checks/wording'
 import type { DerivedPart } from '../core/derive'
-import type { Cell } from '../core/faces/cells'
+import { carried, type Cell, type TaggedRing } from '../core/faces/cells'
 import type { Piece } from '../core/fit/lay-face'
 import type { FitAdvice } from '../core/fit/ways-to-fit'
 import { beyondAtGap } from '../core/fit/pair-edges'
@@ -168,7 +168,8 @@ const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
   turnedOver: cell.turn.turnedOver,
   spun: cell.turn.spun,
   polygon: pairs(cell.face.ring),
-  edges: edgeRuns(cell),
+  edges: edgeRuns(cell.face),
+  ...(cell.toCut === cell.window ? {} : { cutTo: cutToOf(cell) }),
   placement: numbers(leafToPanel),
   window: {
     group: cell.group,
@@ -178,6 +179,12 @@ const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
     ...(place.farther.x !== 0 || place.farther.y !== 0 ? { farther: pair(place.farther) } : {}),
   },
 })
+
+/** What a piece is cut to where that is more than its place, laid in the face as the place is. */
+function cutToOf({ toCut, lay }: Cell) {
+  const laid = carried(lay, toCut)
+  return { polygon: pairs(laid.ring), edges: edgeRuns(laid) }
+}
 
 /** Which strips are joined into a sheet, and what is then cut from it; nothing where every piece is from one leaf. */
 function sheetsOf(face: DerivedPart) {
@@ -234,9 +241,9 @@ function seamWork({ seams, pieces }: DerivedPart) {
   return { seams: seamLength, joints, glued: seamLength + joints, taped: seamLength + joints }
 }
 
-/** What the edges of a cell are, those that go on alike taken together: from point `from` of the polygon on. */
-function edgeRuns({ face }: Cell) {
-  const told = face.tags.map((tag) => ({
+/** What the edges of a ring are, those that go on alike taken together: from point `from` of the polygon on. */
+function edgeRuns<S extends Space>({ tags }: TaggedRing<S>) {
+  const told = tags.map((tag) => ({
     kind: tag.kind,
     ...(tag.kind === 'seam' ? { joint: tag.joint } : { side: tag.side, source: tag.source, jointed: tag.jointed }),
     curve:

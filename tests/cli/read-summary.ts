@@ -22,6 +22,17 @@ export interface Summary {
 type Pair = readonly [number, number]
 type Ring = readonly Pair[]
 
+/** Edges that go on alike: from point `from` of the polygon on, until the next entry. */
+interface EdgeRun {
+  readonly from: number
+  readonly kind: 'seam' | 'outer'
+  readonly joint?: string
+  readonly side?: string
+  readonly source?: number
+  readonly jointed?: boolean
+  readonly curve: { readonly centre: Pair; readonly radius: number } | 'free' | null
+}
+
 export interface PartSummary {
   readonly name: string
   readonly match: string
@@ -42,16 +53,9 @@ export interface PartSummary {
     readonly turnedOver: boolean
     readonly spun: boolean | null
     readonly polygon: Ring
-    /** From point `from` of the polygon on, until the next entry. */
-    readonly edges: readonly {
-      readonly from: number
-      readonly kind: 'seam' | 'outer'
-      readonly joint?: string
-      readonly side?: string
-      readonly source?: number
-      readonly jointed?: boolean
-      readonly curve: { readonly centre: Pair; readonly radius: number } | 'free' | null
-    }[]
+    readonly edges: readonly EdgeRun[]
+    /** What it is cut to where that is more than its place in the face, laid there. */
+    readonly cutTo?: { readonly polygon: Ring; readonly edges: readonly EdgeRun[] }
     /** Leaf mm to panel mm: x' = a·x + c·y + e, y' = b·x + d·y + f. */
     readonly placement: readonly [number, number, number, number, number, number]
     readonly window: {

@@ -90,6 +90,38 @@ function onLeaf([a, b, c, d, e, f]: PartSummary['cells'][number]['placement'], [
   return [(d * (x - e) - c * (y - f)) / det, (a * (y - f) - b * (x - e)) / det]
 }
 
+type Cell = PartSummary['cells'][number]
+
+const between = ([ax, ay]: Pair, [bx, by]: Pair): number => Math.hypot(bx - ax, by - ay)
+
+/** A wedge is cut so much fuller than its place at most, mm at its wide end: 0.025 degrees on 610 mm. */
+const FULLEST = 0.3
+/** Where it ends aslant its edges end elsewhere than the seams, by no more than this, mm. */
+const AT_ENDS = 1
+
+/**
+ * A stretch of a seam where a piece is cut for it: in its place, or where the piece is cut full the same stretch of the
+ * edge beside it, without the last bit at its ends.
+ */
+function asCut({ cutTo }: Cell, seam: readonly [Pair, Pair]): readonly [Pair, Pair] {
+  if (!cutTo) return seam
+  const edges = cutTo.polygon.map((a, i) => [a, cutTo.polygon[(i + 1) % cutTo.polygon.length]!] as const)
+  const beside = edges.map((edge) => seam.map((p) => footOn(edge, p)))
+  const away = beside.map((feet) => Math.max(...feet.map((foot, i) => between(foot, seam[i]!))))
+  const least = Math.min(...away)
+  expect(least).toBeLessThan(FULLEST)
+  const [a, b] = beside[away.indexOf(least)] as [Pair, Pair]
+  const inwards = AT_ENDS / between(a, b)
+  const at = (t: number): Pair => [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])]
+  return [at(inwards), at(1 - inwards)]
+}
+
+/** The point of a line that is nearest. */
+function footOn([[ax, ay], [bx, by]]: readonly [Pair, Pair], [x, y]: Pair): Pair {
+  const t = ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / ((bx - ax) ** 2 + (by - ay) ** 2)
+  return [ax + t * (bx - ax), ay + t * (by - ay)]
+}
+
 const sidesOf = (ring: readonly Point<'sheet'>[]): readonly Segment[] =>
   ring.map((p, i) => [p, ring[(i + 1) % ring.length]!])
 
@@ -142,17 +174,18 @@ describe.each(JOB_NAMES)('the templates of %s on A4', (name) => {
       for (const { letter, stretches } of part.seams.filter(({ line }) => !line))
         for (const { from, to, left, right } of stretches)
           for (const id of [left, right]) {
-            const { placement } = part.cells.find((cell) => cell.id === id)!
+            const cell = part.cells.find((cell) => cell.id === id)!
             const toDrawing = leafToDrawing(part.rough.find(({ cell }) => cell === id)!.polygon)
-            const side: Segment = [toDrawing(onLeaf(placement, from)), toDrawing(onLeaf(placement, to))]
-            expect(Math.abs(distance(...side) - Math.hypot(to[0] - from[0], to[1] - from[1]))).toBeLessThan(1e-9)
+            const cut = asCut(cell, [from, to])
+            const side = cut.map((p) => toDrawing(onLeaf(cell.placement, p))) as unknown as Segment
+            expect(Math.abs(distance(...side) - between(...cut))).toBeLessThan(1e-9)
             expect(longestGap(side, strokesOf.get(id)!, true), `${part.name} ${letter} ${id}`).toBeLessThan(WITHIN)
           }
   })
 })
 
-/** The sides of a cell that run along a curved seam. */
-const curvedSeams = ({ polygon, edges }: PartSummary['cells'][number]): readonly (readonly [Pair, Pair])[] =>
+/** The sides of a piece that run along a curved seam. */
+const curvedSeams = ({ polygon, edges }: Pick<Cell, 'polygon' | 'edges'>): readonly (readonly [Pair, Pair])[] =>
   edges.flatMap(({ kind, curve, from }, i) =>
     kind === 'seam' && curve
       ? polygon.slice(from, edges[i + 1]?.from).map((p, k) => [p, polygon[(from + k + 1) % polygon.length]!] as const)
@@ -164,14 +197,15 @@ it('[T30] a seam along a curve is on paper as the curve on the templates of both
   const { part, strokesOf } = round!
   const lengths = part.cells.map((cell) => {
     const toDrawing = leafToDrawing(part.rough.find((rough) => rough.cell === cell.id)!.polygon)
-    const sides = curvedSeams(cell).map((side) =>
+    const sides = curvedSeams(cell.cutTo ?? cell).map((side) =>
       side.map((p) => toDrawing(onLeaf(cell.placement, p))),
     ) as unknown as Segment[]
     for (const side of sides) expect(longestGap(side, strokesOf.get(cell.id)!, true), cell.id).toBeLessThan(WITHIN)
     return sides.reduce((sum, side) => sum + distance(...side), 0)
   })
-  // once from the field and once from the border: two circles of 470 mm across
-  expect(lengths.reduce((sum, length) => sum + length, 0)).toBeCloseTo(2 * Math.PI * 470, 0)
+  // once from the field and once from the border: two circles of 470 mm across, and eight wedges cut full by 0.05 degrees
+  const around = 2 * Math.PI * 470 + (8 * 0.05 * Math.PI * 235) / 180
+  expect(Math.abs(lengths.reduce((sum, length) => sum + length, 0) - around)).toBeLessThan(0.2)
 })
 
 describe('the hand of a template', () => {

@@ -158,25 +158,28 @@ function byPlace(p: TaggedRing<'panel'>, q: TaggedRing<'panel'>): number {
   return Math.abs(a.x - b.x) > GRID ? a.x - b.x : a.y - b.y
 }
 
-/** The piece in leaf orientation. A mirroring lay turns the ring round, and the tags with it. */
-function carriedBack(lay: Transform<'window', 'panel'>, { ring, tags }: TaggedRing<'panel'>): TaggedRing<'window'> {
-  const panelToWindow = invert(lay)
-  const points = ring.map((p) => transformPoint(panelToWindow, p))
-  const carried = tags.map((tag): EdgeTag<'window'> => ({ ...tag, curve: carriedCurve(panelToWindow, tag.curve) }))
-  if (determinant(lay) > 0) return { ring: points, tags: carried }
+/** A tagged ring moved rigidly. A mirroring move turns the ring round, and the tags with it. */
+export function carried<A extends Space, B extends Space>(
+  t: Transform<A, B>,
+  { ring, tags }: TaggedRing<A>,
+): TaggedRing<B> {
+  const points = ring.map((p) => transformPoint(t, p))
+  const along = tags.map((tag): EdgeTag<B> => ({ ...tag, curve: carriedCurve(t, tag.curve) }))
+  if (determinant(t) > 0) return { ring: points, tags: along }
   const last = points.length - 1
   return {
     ring: points.reverse(),
-    tags: carried.map((_, j) => carried[(last - 1 - j + points.length) % points.length]!),
+    tags: along.map((_, j) => along[(last - 1 - j + points.length) % points.length]!),
   }
 }
 
-/** Lays are rigid, so an arc keeps its radius. */
-const carriedCurve = (
-  panelToWindow: Transform<'panel', 'window'>,
-  curve: Curve<'panel'> | null,
-): Curve<'window'> | null =>
-  curve?.shape === 'arc' ? { ...curve, centre: transformPoint(panelToWindow, curve.centre) } : curve
+/** The piece in leaf orientation. */
+const carriedBack = (lay: Transform<'window', 'panel'>, face: TaggedRing<'panel'>): TaggedRing<'window'> =>
+  carried(invert(lay), face)
+
+/** An arc keeps its radius. */
+const carriedCurve = <A extends Space, B extends Space>(t: Transform<A, B>, curve: Curve<A> | null): Curve<B> | null =>
+  curve?.shape === 'arc' ? { ...curve, centre: transformPoint(t, curve.centre) } : curve
 
 /** What edges lose when they are made straight. */
 export interface Allowances {
