@@ -93,6 +93,24 @@ describe('a border of many pieces', () => {
   })
 })
 
+describe('a border narrower than its tags', () => {
+  it('[Y6] on a round top they cover none of the letters beyond the rim', () => {
+    const job = demoJob()
+    const round = job.parts.find(({ recipe }) => recipe.pattern === 'radial')!
+    const [part] = derive({ ...job, parts: [{ ...round, border: USUAL_BORDER }] }, withoutMemory).parts
+    const { layout } = laidOut({ name: '', part: part!, size: boards.at(-1)! })
+    const tags = layout.tags.filter(({ cell }) => isBorderPiece(cell))
+    expect(tags.length).toBeGreaterThan(6)
+    for (const tag of tags)
+      for (const letter of layout.letters)
+        expect(
+          Math.abs(tag.x - letter.x) < tag.width / 2 + letter.radius - 4 &&
+            Math.abs(tag.y - letter.y) < tag.height / 2 + letter.radius - 4,
+          `${letter.letter} by ${tag.cell}`,
+        ).toBe(false)
+  })
+})
+
 describe('a chain of dimensions', () => {
   const chain = (count: number, length: number, text: (i: number) => string) =>
     Array.from({ length: count }, (_, i) => ({ from: i * length, to: (i + 1) * length, text: text(i) }))

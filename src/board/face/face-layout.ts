@@ -235,7 +235,7 @@ const STEPS = 28
 
 /** Spots along the middle of a cell from the numbered end on: first those where the whole tag lies on the cell. */
 function tagSpots(
-  { ring, leafToPanel }: FaceCell,
+  { id, ring, leafToPanel }: FaceCell,
   view: View,
   { width, height }: { readonly width: number; readonly height: number },
 ): readonly Point<'screen'>[] {
@@ -254,6 +254,8 @@ function tagSpots(
     )
   const roomy = spots.filter(lies)
   if (roomy.length) return [...roomy, ...spots]
+  // on a band narrower than the tag it stands out alike on both sides, clear of the letters beyond the rim
+  if (isBorderPiece(id)) return fromMiddle(spots)
   const box = boxAround(outline)
   // a cell narrower than the tag: it stays at least within the cell's longer side
   const within = ({ x, y }: Point<'screen'>) =>
@@ -261,6 +263,11 @@ function tagSpots(
       ? Math.min(x - box.min.x, box.max.x - x) > width / 2 + 3
       : Math.min(y - box.min.y, box.max.y - y) > height / 2 + 3
   return [...spots.filter(within), ...spots]
+}
+
+function fromMiddle(spots: readonly Point<'screen'>[]): readonly Point<'screen'>[] {
+  const middle = spots[Math.floor(spots.length / 2)]
+  return middle ? [...spots].sort((p, q) => far(p, middle) - far(q, middle)) : spots
 }
 
 /**
