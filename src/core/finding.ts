@@ -67,6 +67,8 @@ export type Remedy =
   | { readonly remedy: 'count'; readonly count: number; readonly of?: 'wedges' }
   /** Each piece of a sunburst from two leaves that were booked before. */
   | { readonly remedy: 'booked pairs' }
+  /** Each piece of a diamond or a box from so many leaves that were slipped and joined before. */
+  | { readonly remedy: 'slipped sheets'; readonly leaves: number }
   | { readonly remedy: 'other leaf'; readonly cell: CellId; readonly leaf: number }
   | { readonly remedy: 'next in run' }
   | { readonly remedy: 'overhang'; readonly side: Side; readonly to: number }

@@ -178,6 +178,7 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
     angle: fc.oneof(fc.constant('mid-sides' as const), between(1, 89)),
     sideUp,
     numberedEnds,
+    sheetOf: fc.integer({ min: 1, max: 6 }),
   }),
   fc.record({
     ...run,
@@ -185,6 +186,7 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
     grain: fc.constantFrom('along the edges' as const, 'across the edges' as const),
     sideUp,
     numberedEnds,
+    sheetOf: fc.integer({ min: 1, max: 6 }),
   }),
   fc.record({
     ...run,

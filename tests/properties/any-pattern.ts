@@ -92,20 +92,24 @@ const anyFourWay = (chance: Chance): ReturnType<Make> => {
 }
 
 const anyDiamond =
-  (runs: 'round' | 'to the centre'): Make =>
+  (runs: 'round' | 'to the centre', sheetOf = 1): Make =>
   (chance) => ({
     recipe: diamond({
       runs,
       sideUp: sideUp(chance),
       numberedEnds: numberedEnds(chance),
       angle: oneOf<'mid-sides' | number>(chance, 'mid-sides', 45, spread(chance, 1, 89)),
+      sheetOf,
     }),
     count: 4,
   })
 
 const anyBox =
-  (grain: 'along the edges' | 'across the edges'): Make =>
-  (chance) => ({ recipe: boxed({ grain, sideUp: sideUp(chance), numberedEnds: numberedEnds(chance) }), count: 4 })
+  (grain: 'along the edges' | 'across the edges', sheetOf = 1): Make =>
+  (chance) => ({
+    recipe: boxed({ grain, sideUp: sideUp(chance), numberedEnds: numberedEnds(chance), sheetOf }),
+    count: 4,
+  })
 
 const anyHerringbone = (chance: Chance): ReturnType<Make> => {
   const columns = whole(chance, 2, 4)
@@ -171,6 +175,16 @@ export const EVERY_PATTERN: Readonly<Record<string, Make>> = {
   'reverse diamond': anyDiamond('to the centre'),
   box: anyBox('along the edges'),
   'reverse box': anyBox('across the edges'),
+  'set pieces of slipped sheets': (chance) => {
+    const leaves = whole(chance, 2, 6)
+    const makes = [
+      anyDiamond('round', leaves),
+      anyDiamond('to the centre', leaves),
+      anyBox('along the edges', leaves),
+      anyBox('across the edges', leaves),
+    ] as const
+    return oneOf(chance, ...makes)(chance)
+  },
   herringbone: anyHerringbone,
   parquet: anyParquet(1, 1),
   basket: anyParquet(2, 4),

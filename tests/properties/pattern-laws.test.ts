@@ -142,8 +142,10 @@ function claimed({ recipe, count, sizes }: Tried, left: string, right: string): 
     case 'radial':
       // the two edges of a booked pair show the same wood
       return recipe.eachFrom === 'booked pair' || (recipe.match === 'book' && count % 2 === 0) ? 'mirrors' : null
+    case 'diamond':
+      return isInOneSheet(recipe.sheetOf, left, right) ? 'repeats' : 'mirrors'
     case 'box':
-      return boxClaim(sizes, left, right)
+      return isInOneSheet(recipe.sheetOf, left, right) ? 'repeats' : boxClaim(sizes, pieceOf(left), pieceOf(right))
     case 'herringbone':
       return left.split(/[+-]/)[0] === right.split(/[+-]/)[0] ? 'repeats' : 'mirrors'
     case 'parquet':
@@ -162,6 +164,11 @@ function claimed({ recipe, count, sizes }: Tried, left: string, right: string): 
       return 'mirrors'
   }
 }
+
+/** Of slipped sheets: a strip goes by the name of its piece with a letter behind. */
+const pieceOf = (id: string) => id.replace(/[a-f]$/, '')
+
+const isInOneSheet = (leaves: number, left: string, right: string) => leaves > 1 && pieceOf(left) === pieceOf(right)
 
 const blockOf = (id: string) => id.split('.')[0]
 

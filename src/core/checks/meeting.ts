@@ -2,6 +2,7 @@ import type { Finding } from '../finding'
 import type { LaidFace } from '../fit/lay-face'
 import { MEETS } from '../geometry/tolerance'
 import { isBandJoint } from '../patterns/pattern'
+import { leavesEach } from '../patterns/jointed-sheet'
 import type { Recipe } from '../patterns/recipe'
 import { GRAIN_MEETS, grainMiss } from '../seams/grain-at-seam'
 import type { SeamReport } from '../seams/seam-report'
@@ -33,9 +34,11 @@ function promisedAt(recipe: Recipe, seam: SeamReport): Promised | null {
   switch (recipe.pattern) {
     case 'four-way':
     case 'end match':
-    case 'diamond':
       return 'mirrors'
+    case 'diamond':
+      return seam.kind === 'sheet' ? 'repeats' : 'mirrors'
     case 'box':
+      return seam.kind === 'sheet' ? 'repeats' : seam.kind === 'mitre' ? 'mirrors' : null
     case 'herringbone':
       return seam.kind === 'mitre' ? 'mirrors' : null
     case 'parquet':
@@ -82,6 +85,7 @@ function allMeet(face: LaidFace, judged: readonly Judged[], all: number): Findin
     of: all,
     mirrored: mirrored.length,
     ...(face.part.recipe.pattern === 'herringbone' && { only: 'columns' }),
+    ...(promised === 'both' && leavesEach(face.part.recipe) > 1 && { sheetOf: leavesEach(face.part.recipe) }),
   })
 }
 

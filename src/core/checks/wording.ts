@@ -109,7 +109,7 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
     text(f, 'promised') === 'mirrors'
       ? `The figure mirrors at ${judgedSeams(f)}; ${apart(f, say)}.${text(f, 'only') === 'columns' ? ' Between the strips of a column nothing is asked of it.' : ''}`
       : text(f, 'promised') === 'both'
-        ? `The figure mirrors at ${mirroredSeams(f)} and repeats at the others; ${apart(f, say)}.`
+        ? `The figure mirrors at ${mirroredSeams(f)} and repeats at the others; ${apart(f, say)}.${sheetsApart(f)}`
         : `The figure repeats at ${judgedSeams(f)}, as a slip match does.`,
   'figure-breaks': (f, say) => breaksWords(f, say.seam, MIRROR_ADVICE),
   'nothing-asked': (f) => nothingAskedWords(f),
@@ -176,6 +176,12 @@ const apart = (f: Finding, say: Say): string =>
     ? 'the two faces of one knife cut meet there'
     : `the faces that meet lie up to ${say.seam(measured(f))} apart in the log`
 
+/** Of slipped sheets: the run goes through the leaves of one before the next. */
+const sheetsApart = ({ about }: Finding): string =>
+  about['sheetOf'] === undefined
+    ? ''
+    : ` Each sheet takes ${String(about['sheetOf'])} leaves that follow each other, so leaves that mirror are at least ${String(about['sheetOf'])} apart in the run.`
+
 const MIRROR_ADVICE = 'Take off the shift of one leaf, or, round a centre, take an even number of pieces.'
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
@@ -220,6 +226,8 @@ export function remedyLabel(remedy: Remedy, unit: LengthUnit): string {
       return `Take ${remedy.of ? `${remedy.count} ${remedy.of}` : plural(remedy.count, 'leaf', 'leaves')}`
     case 'booked pairs':
       return 'Cut each wedge from a booked pair'
+    case 'slipped sheets':
+      return `Cut each piece from a slipped sheet of ${remedy.leaves} leaves`
     case 'other leaf':
       return `Use leaf ${remedy.leaf}`
     case 'next in run':

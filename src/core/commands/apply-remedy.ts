@@ -41,6 +41,8 @@ function remedied(job: Job, face: RemediedFace, remedy: Remedy): Next {
       return changeRecipe(job, part.id, { count: remedy.count })
     case 'booked pairs':
       return changeRecipe(job, part.id, { eachFrom: 'booked pair' })
+    case 'slipped sheets':
+      return changeRecipe(job, part.id, { sheetOf: remedy.leaves })
     case 'other leaf':
       return chooseLeaf(job, cellsDecidedIn(face), remedy.cell, remedy.leaf)
     case 'arrangement':

@@ -96,7 +96,7 @@ function voided(part: Part, after: Recipe): Partial<Part> {
     const isNamedAnew = isRunning(before) !== isRunning(after) || (isRunning(after) && before.startAt !== after.startAt)
     return isNamedAnew ? { chosen, nudges } : {}
   }
-  if (before.pattern === 'radial' && after.pattern === 'radial' && before.eachFrom !== after.eachFrom)
+  if (isFromOtherSheets(before, after))
     // other pieces, from a leaf each
     return { positions: {}, chosen: {}, nudges: {}, madeUp: {} }
   if (before.pattern === 'radial' && after.pattern === 'radial' && before.numberedEnds !== after.numberedEnds) {
@@ -112,6 +112,11 @@ function onlyOfBorder({ positions, chosen, nudges }: Part): Pick<Part, 'position
   const only = <T>(all: Readonly<Record<string, T>>): Readonly<Record<string, T>> =>
     Object.fromEntries(Object.entries(all).filter(([of]) => of === BORDER || isBorderPiece(of)))
   return { positions: only(positions), chosen: only(chosen), nudges: only(nudges) }
+}
+
+function isFromOtherSheets(before: Recipe, after: Recipe): boolean {
+  if (isSetPiece(before) && isSetPiece(after)) return before.sheetOf !== after.sheetOf
+  return before.pattern === 'radial' && after.pattern === 'radial' && before.eachFrom !== after.eachFrom
 }
 
 const isSetPiece = (recipe: Recipe): recipe is DiamondRecipe | BoxRecipe =>

@@ -1,7 +1,8 @@
 import { boxAround, boxGrown, type Box, type Edges } from '../geometry/box'
 import { movesOf, panelRing, type Outline } from '../geometry/panel-outline'
 import { point } from '../geometry/point'
-import type { Ring } from '../geometry/polygon'
+import { transformRing, type Ring } from '../geometry/polygon'
+import { translation } from '../geometry/transform'
 import { present } from '../invariant'
 import { fieldOf, isBordered } from './field'
 import type { Part } from '../job/job'
@@ -58,11 +59,14 @@ export function patternSizes(part: Part): Sizes {
   const lost = { first: part.allowance, later: part.laterAllowance }
   if (isBordered(part)) {
     const field = fieldOf(part)
-    return { width: field.width, length: field.length, beyond: NONE, lost }
+    const { x, y } = field.centre
+    const ring = transformRing(translation<'panel'>(-x, -y), field.outline.ring)
+    return { width: field.width, length: field.length, beyond: NONE, ring, lost }
   }
   if (part.outline.shape === 'rectangle') return { width, length, beyond: addedEdges(core, overhang), lost }
-  const { finished, sheet } = threeSizes(part)
+  const { finished, sheet, outlines } = threeSizes(part)
   return {
+    ring: outlines.sheet.ring,
     width,
     length,
     beyond: {

@@ -1,6 +1,7 @@
 import type { Remedy } from '../finding'
 import type { Side } from '../geometry/box'
 import type { Part } from '../job/job'
+import { LIMITS } from '../job/limits'
 import { placeInSequence } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import { leavesEach } from '../patterns/jointed-sheet'
@@ -68,7 +69,7 @@ export function* waysToFitInSteps(
   yield found(0.3, otherLeaves(free, face, governing, fits))
   yield found(0.4, otherStarts(free, flitch, fits))
   yield found(0.5, otherArrangements(free, fits))
-  yield found(0.6, [...otherCounts(free, fits), ...bookedPairs(free, fits)])
+  yield found(0.6, [...otherCounts(free, fits), ...bookedPairs(free, fits), ...slippedSheets(free, fits)])
   const joints = jointSearch(face, { part: free, shop, fits, governing, stock })
   yield found(0.7, joints.strips())
   const { way, scarf } = joints.scarf()
@@ -163,6 +164,15 @@ function bookedPairs(part: Part, fits: Fits): readonly Remedy[] {
   const { recipe } = part
   if (recipe.pattern !== 'radial' || recipe.eachFrom !== 'one leaf') return []
   return fits({ ...part, recipe: { ...recipe, eachFrom: 'booked pair' } }) ? [{ remedy: 'booked pairs' }] : []
+}
+
+/** The same for a piece of a diamond or a box: of the fewest leaves, slid beside each other, that will do. */
+function slippedSheets(part: Part, fits: Fits): readonly Remedy[] {
+  const { recipe } = part
+  if (recipe.pattern !== 'diamond' && recipe.pattern !== 'box') return []
+  const more = Array.from({ length: LIMITS.sheetOf.most - recipe.sheetOf }, (_, i) => recipe.sheetOf + 1 + i)
+  const leaves = more.find((sheetOf) => fits({ ...part, recipe: { ...recipe, sheetOf } }))
+  return leaves === undefined ? [] : [{ remedy: 'slipped sheets', leaves }]
 }
 
 const needsEven = (recipe: Recipe): boolean =>

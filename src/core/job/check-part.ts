@@ -66,6 +66,9 @@ function recipeTrouble(recipe: Recipe, owner: string): MeaningTrouble | null {
     (recipe.pattern === 'diamond' && recipe.angle !== 'mid-sides'
       ? numberTrouble(recipe.angle, LIMITS.angle, place('angle'))
       : null) ??
+    (recipe.pattern === 'diamond' || recipe.pattern === 'box'
+      ? numberTrouble(recipe.sheetOf, LIMITS.sheetOf, place('sheetOf'))
+      : null) ??
     (recipe.pattern === 'radial'
       ? (numberTrouble(recipe.firstSeam, LIMITS.firstSeam, place('firstSeam')) ??
         pointTrouble(recipe.centre, [owner], ['recipe', 'centre']) ??

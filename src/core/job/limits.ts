@@ -67,6 +67,7 @@ export const LIMITS = {
   windowTurn: { least: -360, most: 360, unit: 'degrees' },
   angle: { least: 1, most: 89, unit: 'degrees' },
   rows: whole(2, 8),
+  sheetOf: whole(1, 6),
   // steeper a strip would run along its column, flatter it would lie across it
   boneAngle: { least: 10, most: 80, unit: 'degrees' },
   boneColumns: whole(2, 12),

@@ -62,6 +62,7 @@ const diamondShape = v.strictObject({
   angle: v.optional(v.union([v.number(), v.literal('mid-sides')], 'a number or “mid-sides”')),
   sideUp,
   numberedEnds,
+  sheetOf: v.optional(aWholeNumber),
 })
 
 const boxShape = v.strictObject({
@@ -70,6 +71,7 @@ const boxShape = v.strictObject({
   grain: v.optional(oneOf(['along the edges', 'across the edges'])),
   sideUp,
   numberedEnds,
+  sheetOf: v.optional(aWholeNumber),
 })
 
 const radialShape = v.strictObject({

@@ -11,6 +11,7 @@ export const USUAL_BOX: BoxRecipe = {
   firstLeaf: 1,
   sideUp: 'numbered',
   numberedEnds: 'outside',
+  sheetOf: 1,
 }
 
 /** Four pieces, never more. */

@@ -11,6 +11,7 @@ export const USUAL_DIAMOND: DiamondRecipe = {
   firstLeaf: 1,
   sideUp: 'numbered',
   numberedEnds: 'outside',
+  sheetOf: 1,
 }
 
 /** Four quadrants, never more. */

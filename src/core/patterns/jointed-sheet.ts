@@ -6,9 +6,19 @@
  * sheet, left to right in leaf orientation; the run goes through the leaves of one sheet before the next. What turns a
  * cell turns its whole sheet: all its leaves, and the order in which they lie. Failure: none.
  */
+import { insideHalfPlane } from '../geometry/convex'
 import { point, type Point } from '../geometry/point'
-import { compose, determinant, identity, transformPoint, type Transform } from '../geometry/transform'
-import type { Bound, Bundle, Plan, PlannedCell, PlannedStrip, Turn } from './pattern'
+import type { Ring } from '../geometry/polygon'
+import {
+  compose,
+  determinant,
+  identity,
+  invert,
+  transformPoint,
+  translation,
+  type Transform,
+} from '../geometry/transform'
+import type { Bound, Bundle, Plan, PlannedCell, PlannedStrip, Sizes, Turn } from './pattern'
 import type { Recipe, Spine } from './recipe'
 
 /** How one leaf lies in a sheet, which is in leaf orientation itself. */
@@ -28,6 +38,44 @@ export function fromBookedPairs(plan: Plan, spine: Spine, { numberFacesNext }: B
   const lies = { nth: numberFacesNext ? 0 : 1, toSheet: AS_IT_LIES, turnedOver: false }
   const booked = { nth: numberFacesNext ? 1 : 0, toSheet: TURNED_OVER, turnedOver: true }
   return fromSheets(plan, spine === 'left' ? [booked, lies] : [lies, booked], [0])
+}
+
+/**
+ * Each piece from several leaves, laid side by side as they lie: strips of equal width over the whole of the piece across
+ * its grain. The joints lie alike in all sheets, the widest piece giving the width, so that what mirrors with pieces of
+ * one leaf mirrors strip by strip. The origin of a sheet is the middle of its strips' origins.
+ */
+export function fromSlippedSheets(plan: Plan, sizes: Sizes, leaves: number): Plan {
+  const { low, high } = acrossGrain(plan, sizes)
+  const each = (high - low) / leaves
+  const strips = Array.from({ length: leaves }, (_, nth): StripOfSheet => ({
+    nth,
+    toSheet: translation((nth - (leaves - 1) / 2) * each, 0),
+    turnedOver: false,
+  }))
+  return fromSheets(
+    plan,
+    strips,
+    strips.slice(1).map(({ nth }) => low + nth * each),
+  )
+}
+
+/** From where to where the pieces of a plan reach across their grain, each from the origin of its window. */
+function acrossGrain({ cells }: Plan, sizes: Sizes): { readonly low: number; readonly high: number } {
+  const sheet = sizes.ring ?? boxRing(sizes)
+  const across = cells.flatMap(({ bounds, lay }) => {
+    const toWindow = invert(lay)
+    // of a hollow outline a part may be closed along the line it is cut by: it reaches no farther for that
+    const within = bounds.reduce<Ring<'panel'> | null>((ring, { edge }) => ring && insideHalfPlane(ring, edge), sheet)
+    return (within ?? []).map((p) => transformPoint(toWindow, p).x)
+  })
+  return { low: Math.min(...across), high: Math.max(...across) }
+}
+
+function boxRing({ width, length, beyond }: Sizes): Ring<'panel'> {
+  const [left, right] = [-width / 2 - beyond.left, width / 2 + beyond.right]
+  const [top, bottom] = [-length / 2 - beyond.top, length / 2 + beyond.bottom]
+  return [point(left, top), point(right, top), point(right, bottom), point(left, bottom)]
 }
 
 const AS_IT_LIES: Transform<'window', 'window'> = identity()
@@ -75,8 +123,10 @@ function jointAt(lay: Transform<'window', 'panel'>, x: number, kept: 'left' | 'r
 }
 
 /** How many leaves each piece of a pattern is cut from. */
-export const leavesEach = (recipe: Recipe): number =>
-  recipe.pattern === 'radial' && recipe.eachFrom === 'booked pair' ? 2 : 1
+export function leavesEach(recipe: Recipe): number {
+  if (recipe.pattern === 'diamond' || recipe.pattern === 'box') return recipe.sheetOf
+  return recipe.pattern === 'radial' && recipe.eachFrom === 'booked pair' ? 2 : 1
+}
 
 /** How many leaves of the run a plan takes. */
 export const leavesTaken = ({ cells }: Plan): number =>

@@ -1,6 +1,6 @@
 import { point, type Point } from '../geometry/point'
 import type { Edges, Side } from '../geometry/box'
-import type { Edge } from '../geometry/polygon'
+import type { Edge, Ring } from '../geometry/polygon'
 import type { Transform } from '../geometry/transform'
 import type { CellId } from '../ids'
 
@@ -70,6 +70,8 @@ export interface Sizes {
   readonly width: number
   readonly length: number
   readonly beyond: Edges
+  /** The outline of the taped sheet about the middle of the panel, where it is not the box. */
+  readonly ring?: Ring<'panel'>
   /** Lost on side seams, and on those of a later stage. */
   readonly lost: { readonly first: number; readonly later: number }
 }

@@ -4,7 +4,7 @@ import { planDiamond } from './diamond'
 import { planEndMatch } from './end-match'
 import { planFourWay } from './four-way'
 import { planHerringbone } from './herringbone'
-import { fromBookedPairs } from './jointed-sheet'
+import { fromBookedPairs, fromSlippedSheets } from './jointed-sheet'
 import { planParquet } from './parquet'
 import type { Bundle, Plan, Sizes } from './pattern'
 import { planPlanks } from './planks'
@@ -28,9 +28,9 @@ export function planRecipe(
     case 'end match':
       return planEndMatch(recipe, sizes, count, bundle)
     case 'diamond':
-      return planDiamond(recipe, sizes)
+      return inSheets(planDiamond(recipe, sizes), sizes, recipe.sheetOf)
     case 'box':
-      return planBox(recipe, sizes)
+      return inSheets(planBox(recipe, sizes), sizes, recipe.sheetOf)
     case 'herringbone':
       return planHerringbone(recipe, sizes, count)
     case 'parquet':
@@ -43,3 +43,6 @@ export function planRecipe(
     }
   }
 }
+
+const inSheets = (plan: Plan, sizes: Sizes, leaves: number): Plan =>
+  leaves === 1 ? plan : fromSlippedSheets(plan, sizes, leaves)

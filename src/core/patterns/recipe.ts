@@ -113,6 +113,8 @@ export interface DiamondRecipe {
   readonly sideUp: 'numbered' | 'other'
   /** Inside: at the centre, or where grain runs round it, at the upright seam. */
   readonly numberedEnds: 'outside' | 'inside'
+  /** Of how many leaves, slid beside each other and joined before, the sheet of each piece is; 1: a piece is cut of a leaf. */
+  readonly sheetOf: number
 }
 
 /** Four mitred pieces round the panel. */
@@ -126,6 +128,8 @@ export interface BoxRecipe {
   readonly sideUp: 'numbered' | 'other'
   /** Across the edges: at the panel's edges, or inside. */
   readonly numberedEnds: 'outside' | 'inside'
+  /** Of how many leaves, slid beside each other and joined before, the sheet of each piece is; 1: a piece is cut of a leaf. */
+  readonly sheetOf: number
 }
 
 /** Columns of slanted strips, mirrored at every column seam. */

@@ -1,4 +1,4 @@
-import type { RadialRecipe, Recipe, StripRecipe } from '../patterns/recipe'
+import type { BoxRecipe, DiamondRecipe, RadialRecipe, Recipe, StripRecipe } from '../patterns/recipe'
 
 /** How the leaves of a pattern are moved from the bundle to the face, in one sentence: names differ from region to region. */
 export function howLeavesMove(recipe: Recipe): string {
@@ -10,13 +10,19 @@ export function howLeavesMove(recipe: Recipe): string {
     case 'end match':
       return 'Every other leaf of a row is turned over like a page, and each row is turned end over end against the next.'
     case 'diamond':
-      return recipe.runs === 'round'
-        ? 'Four pieces are cut with the grain on the slant and turned over across both centre lines, so that the grain closes round the centre in diamonds.'
-        : 'Four pieces are cut with the grain on the slant and turned over across both centre lines, so that the grain runs from the corners to the centre.'
+      return slippedFirst(
+        recipe,
+        recipe.runs === 'round'
+          ? 'Four pieces are cut with the grain on the slant and turned over across both centre lines, so that the grain closes round the centre in diamonds.'
+          : 'Four pieces are cut with the grain on the slant and turned over across both centre lines, so that the grain runs from the corners to the centre.',
+      )
     case 'box':
-      return recipe.grain === 'along the edges'
-        ? 'Four pieces with the grain along the panel’s edges are mitred at 45°, every other one turned over.'
-        : 'Four pieces with the grain across the panel’s edges are mitred at 45°, every other one turned over.'
+      return slippedFirst(
+        recipe,
+        recipe.grain === 'along the edges'
+          ? 'Four pieces with the grain along the panel’s edges are mitred at 45°, every other one turned over.'
+          : 'Four pieces with the grain across the panel’s edges are mitred at 45°, every other one turned over.',
+      )
     case 'herringbone':
       return 'Strips are cut on the slant and laid in columns; each column is the one beside it turned over, so that the strips mirror at every column seam.'
     case 'parquet':
@@ -33,6 +39,14 @@ export function howLeavesMove(recipe: Recipe): string {
         : `${PAIRS} ${PAIRS_LAID[recipe.match]} ${PAIRS_RING[recipe.order]}`
   }
 }
+
+/** The sheets are made before the pieces are cut. */
+const slippedFirst = ({ sheetOf }: DiamondRecipe | BoxRecipe, moves: string): string =>
+  sheetOf === 1
+    ? moves
+    : `For each piece ${NUMBERS[sheetOf] ?? sheetOf} leaves are slid beside each other as they lie and joined first. ${moves} What is turned over is the whole sheet, its leaves and their order.`
+
+const NUMBERS: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'four', 5: 'five', 6: 'six' }
 
 const WEDGES: Readonly<Record<RadialRecipe['match'], string>> = {
   book: 'Wedges with the grain on their middle line lie round a centre, every other one turned over.',

@@ -44,6 +44,7 @@ export type RecipeField =
   | 'numberedEnds'
   | 'firstSeam'
   | 'eachFrom'
+  | 'sheetOf'
   | 'windowTurn'
   | 'centre'
   | 'cutFull'
@@ -104,13 +105,16 @@ const JOINTING: Readonly<Record<Part['jointing'], string>> = {
 
 /** What is counted in the sentence: leaves, or the pieces that are cut from sheets of several. */
 export const countedWord = (recipe: Part['recipe'], count: number): string =>
-  leavesEach(recipe) > 1 ? 'wedges' : count === 1 ? 'leaf' : 'leaves'
+  leavesEach(recipe) > 1 ? (recipe.pattern === 'radial' ? 'wedges' : 'pieces') : count === 1 ? 'leaf' : 'leaves'
 
 /** Of what a wedge is cut. */
 export const EACH_FROM: Readonly<Record<RadialRecipe['eachFrom'], string>> = {
   'one leaf': 'one leaf',
   'booked pair': 'a booked pair',
 }
+
+/** Of what a piece of a diamond or a box is cut. */
+export const SHEET_FROM = { leaf: 'one leaf', sheet: 'a slipped sheet' } as const
 
 /** The order of the leaves round a sunburst, in words. */
 export const RING_ORDERS: Readonly<Record<RadialRecipe['order'], string>> = {
@@ -170,6 +174,7 @@ function layingPieces(recipe: Part['recipe'], unit: LengthUnit): readonly Recipe
       ]
     case 'diamond':
       return [
+        ...slippedPieces(recipe),
         text('the grain at '),
         value('angle', recipe.angle === 'mid-sides' ? 'the slant from mid-side to mid-side' : showAngle(recipe.angle)),
         text(', '),
@@ -178,6 +183,7 @@ function layingPieces(recipe: Part['recipe'], unit: LengthUnit): readonly Recipe
       ]
     case 'box':
       return [
+        ...slippedPieces(recipe),
         ...(recipe.grain === 'along the edges' ? [] : endPieces(recipe, 'inside', 'at the edges')),
         ...firstSidePieces(recipe),
       ]
@@ -206,6 +212,17 @@ function layingPieces(recipe: Part['recipe'], unit: LengthUnit): readonly Recipe
       ]
   }
 }
+
+const slippedPieces = ({ sheetOf }: DiamondRecipe | BoxRecipe): readonly RecipePiece[] =>
+  sheetOf === 1
+    ? []
+    : [
+        text('each cut from '),
+        value('eachFrom', SHEET_FROM.sheet),
+        text(' of '),
+        value('sheetOf', sheetOf),
+        text(' leaves, '),
+      ]
 
 const herringbonePieces = (recipe: HerringboneRecipe, unit: LengthUnit): readonly RecipePiece[] => [
   text('in '),
