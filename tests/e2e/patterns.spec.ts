@@ -49,10 +49,10 @@ const PATTERNS: readonly { name: string; fields: readonly string[]; seams: numbe
     ],
     seams: 6,
   },
-  { name: 'diamond', fields: ['Slant of the grain', 'Numbered ends', 'Side up'], seams: 2 },
-  { name: 'reverse diamond', fields: ['Slant of the grain', 'Numbered ends', 'Side up'], seams: 2 },
-  { name: 'box', fields: ['Side up'], seams: 5 },
-  { name: 'reverse box', fields: ['Numbered ends', 'Side up'], seams: 5 },
+  { name: 'diamond', fields: ['Each piece from', 'Slant of the grain', 'Numbered ends', 'Side up'], seams: 2 },
+  { name: 'reverse diamond', fields: ['Each piece from', 'Slant of the grain', 'Numbered ends', 'Side up'], seams: 2 },
+  { name: 'box', fields: ['Each piece from', 'Side up'], seams: 5 },
+  { name: 'reverse box', fields: ['Each piece from', 'Numbered ends', 'Side up'], seams: 5 },
   {
     name: 'herringbone',
     fields: [
@@ -119,7 +119,7 @@ test('each pattern is chosen by its picture, each of its decisions changed, and 
     const own = Object.keys(chosen.recipe).filter((key) => !COMMON.some((common) => common.test(key)))
     // a number of leaves gives way to the fewest where it no longer goes with the columns or rows, and widths that are
     // typed have no draw: they are changed last; of wedges from booked pairs the wedges are counted
-    const last = ['Number of leaves', 'Widths', 'Each wedge from']
+    const last = ['Number of leaves', 'Widths', 'Each wedge from', 'Each piece from']
     own.sort((a, b) => last.indexOf(a) - last.indexOf(b))
     for (const label of own) await change(page, label)
     await expect

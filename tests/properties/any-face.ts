@@ -84,9 +84,16 @@ function anySetPiece(chance: Chance, shared: Partial<EndMatchRecipe>): Recipe {
       sideUp,
       runs: oneOf(chance, 'round', 'to the centre'),
       angle: oneOf<DiamondRecipe['angle']>(chance, 'mid-sides', 45, spread(chance, 1, 89)),
+      sheetOf: oneOf(chance, 1, 2, 3),
     })
   if (kind === 1)
-    return boxed({ firstLeaf, numberedEnds, sideUp, grain: oneOf(chance, 'along the edges', 'across the edges') })
+    return boxed({
+      firstLeaf,
+      numberedEnds,
+      sideUp,
+      grain: oneOf(chance, 'along the edges', 'across the edges'),
+      sheetOf: oneOf(chance, 1, 2, 3),
+    })
   const rows = whole(chance, 2, 4)
   const count = oneOf<LeafCount>(chance, 'fewest', rows * whole(chance, 1, 4))
   return endMatch({

@@ -4,22 +4,27 @@
  *
  * [N10] What turns a piece turns its whole sheet. [N11] Strips keep what the second stage takes.
  * [N12] Sheets are whole before their pieces are joined. [N13] A booked pair shows one knife cut, and mirrors at its edges.
+ * [N14] Slipped sheets have equal strips and common joints, and mirror as single leaves do.
  */
 import { describe, expect, it } from 'vitest'
+import { findingSentence } from '../../src/core/checks/wording'
+import { applyRemedy } from '../../src/core/commands/apply-remedy'
 import { changeRecipe } from '../../src/core/commands/face-commands'
 import { derive } from '../../src/core/derive'
 import { ringOrders } from '../../src/core/fit/ring-orders'
 import { waysToFitInSteps } from '../../src/core/fit/ways-to-fit'
 import { withoutMemory } from '../../src/core/fit/answers'
+import { boxAround } from '../../src/core/geometry/box'
 import type { Part } from '../../src/core/job/job'
 import { rectangle, usualPair } from '../../src/core/job/usual'
 import type { Flitch } from '../../src/core/leaves/flitch'
+import { leavesEach } from '../../src/core/patterns/jointed-sheet'
 import { jointsInOrder, orderOfJointing } from '../../src/core/seams/assembly'
 import { recipeSentence } from '../../src/core/sheets/recipe-sentence'
 import { sheetTemplates } from '../../src/core/templates/sheet-template'
 import { USUAL_SHOP } from '../../src/core/shop'
 import { chanceFrom, spread } from '../fixtures/geometry/shapes'
-import { faceOf, flitchOf, jobOf, partOf, plainLeaves, radial } from './job-builders'
+import { boxed, diamond, faceOf, flitchOf, jobOf, partOf, plainLeaves, radial } from './job-builders'
 import * as witness from './witness'
 
 const THICK = 0.6
@@ -138,6 +143,78 @@ it('a second door booked to the first begins behind all leaves of its pairs', ()
     [17, 32],
   ])
 })
+
+describe('[N14] slipped sheets', () => {
+  const slipped: readonly Pick<Part, 'recipe' | 'width' | 'outline'>[] = [
+    { recipe: diamond({ sheetOf: 3 }), width: 400, outline: { shape: 'rectangle' } },
+    {
+      recipe: diamond({ sheetOf: 2, runs: 'to the centre', sideUp: 'other' }),
+      width: 300,
+      outline: { shape: 'circle' },
+    },
+    { recipe: diamond({ sheetOf: 6 }), width: 300, outline: { shape: 'circle' } },
+    { recipe: boxed({ sheetOf: 4, grain: 'across the edges' }), width: 300, outline: { shape: 'rectangle' } },
+    { recipe: boxed({ sheetOf: 2 }), width: 420, outline: { shape: 'rectangle' } },
+  ]
+
+  it.each(slipped)('$recipe.pattern of $recipe.sheetOf, $width wide', ({ recipe, width, outline }) => {
+    const leaves = leavesEach(recipe)
+    const part = { ...partOf({ width, length: 300, recipe }), outline, overhang: usualOverhang }
+    const face = faceOf(part, flitch)
+    const alone = faceOf({ ...part, recipe: { ...recipe, sheetOf: 1 } as Part['recipe'] }, flitch)
+    // all leaves of the run, sheet by sheet, none twice and none left out
+    const numbers = face.pieces.map(({ leaf }) => leaf!.number)
+    expect(new Set(numbers)).toEqual(new Set(plainLeaves(4 * leaves).map((leaf) => leaf.number)))
+    const widest = face.pieces.map(({ cell }) => boxAround(cell.window.ring))
+    const [low, high] = [Math.min(...widest.map(({ min }) => min.x)), Math.max(...widest.map(({ max }) => max.x))]
+    const across = alone.pieces.map(({ cell }) => boxAround(cell.window.ring))
+    const whole = Math.max(...across.map(({ max }) => max.x)) - Math.min(...across.map(({ min }) => min.x))
+    expect(high - low).toBeCloseTo(whole / leaves, 1)
+    for (const { cell } of face.pieces) expect(cell.turn.turnedOver).toBe(cell.sheet!.turn.turnedOver)
+    for (const { sides, kind } of face.seams)
+      for (const { left, right, meets } of sides) {
+        if (kind === 'sheet') expect(meets).toBe('repeats')
+        // a mirror of the pieces is one of the strips, and joins strips of the same place
+        else if (meetOf(alone, left, right) === 'mirrors') {
+          expect([left, right, meets]).toEqual([left, right, 'mirrors'])
+          expect(left.at(-1)).toBe(right.at(-1))
+        }
+      }
+    const joints = jointsInOrder(
+      orderOfJointing(
+        face.pieces.map(({ cell }) => cell),
+        face.seams,
+      ),
+    )
+    expect(joints.map(({ joint }) => joint === 'sheet').lastIndexOf(true)).toBe(
+      joints.filter(({ joint }) => joint === 'sheet').length - 1,
+    )
+  })
+
+  const meetOf = ({ seams }: ReturnType<typeof faceOf>, left: string, right: string) =>
+    seams
+      .flatMap(({ sides }) => sides)
+      .find((side) => side.left === left.slice(0, -1) && side.right === right.slice(0, -1))?.meets
+
+  it('are offered, of the fewest leaves, where a leaf is too narrow; taken, they are said', () => {
+    const narrow = flitchOf({ leaves: plainLeaves(20), outline: rectangle(150, 900) })
+    const part = { ...partOf({ width: 400, length: 300, recipe: diamond() }), chosen: { TR: 5 } }
+    expect(waysBeforeScarfs(part, narrow)).toContainEqual({ remedy: 'slipped sheets', leaves: 2 })
+    const next = applyRemedy(jobOf([part], narrow), { ...faceOf(part, narrow), follows: null }, SLIPPED)
+    const [mended] = next.ok ? next.value.parts : []
+    expect(mended!.chosen).toEqual({})
+    const face = faceOf(mended!, narrow)
+    expect(face.play.region.length).toBeGreaterThan(0)
+    expect(recipeSentence(mended!, 4, 'mm')).toContain(
+      'of 4 pieces from leaf 1, each cut from a slipped sheet of 2 leaves,',
+    )
+    const said = face.findings.filter(({ code }) => code === 'figure-meets').map((f) => findingSentence(f, 'mm'))
+    expect(said[0]).toContain('leaves that mirror are at least 2 apart in the run.')
+  })
+})
+
+const SLIPPED = { remedy: 'slipped sheets', leaves: 2 } as const
+const usualOverhang = { top: 8, right: 5, bottom: 11, left: 8 }
 
 /** The search for a scarf behind them takes long. */
 function waysBeforeScarfs(part: Part, of: Flitch) {

@@ -49,6 +49,7 @@ const PATTERNS: readonly Pictured[] = [
   { name: 'radial-booked-pairs', recipe: radial({ count: 6, match: 'slip', eachFrom: 'booked pair' }) },
   { name: 'diamond', recipe: diamond(), size: { width: 700, length: 460 } },
   { name: 'reverse-diamond', recipe: diamond({ runs: 'to the centre' }), size: { width: 700, length: 460 } },
+  { name: 'diamond-slipped-sheets', recipe: diamond({ sheetOf: 3 }), size: { width: 700, length: 460 } },
   { name: 'box', recipe: boxed(), size: { width: 700, length: 460 } },
   { name: 'reverse-box', recipe: boxed({ grain: 'across the edges' }), size: { width: 600, length: 600 } },
 ]

@@ -55,8 +55,9 @@ interface Loose extends Stretch {
 export function findSeams(
   cells: readonly Cell[],
   finished: Ring<'panel'>,
-  centre: Point<'panel'> = point(0, 0),
+  at: Point<'panel'> = point(0, 0),
 ): readonly Seam[] {
+  const centre = liesRound(cells) ? at : null
   const shared = sharedEdges(cells, centre)
   const joined = [
     ...joinInLine(shared.filter(({ kind }) => kind !== 'border')),
@@ -88,7 +89,13 @@ export function findSeams(
 export const seamLetter = (i: number): string =>
   (i >= 26 ? seamLetter(Math.floor(i / 26) - 1) : '') + String.fromCharCode(65 + (i % 26))
 
-function sharedEdges(cells: readonly Cell[], centre: Point<'panel'>): readonly Loose[] {
+/** Whether pieces lie round a centre: only then do seams within sheets run from it. */
+const liesRound = (cells: readonly Cell[]): boolean =>
+  cells.some(({ face }) =>
+    face.tags.some((tag) => tag.kind === 'seam' && (tag.joint === 'radial' || tag.joint === 'diameter')),
+  )
+
+function sharedEdges(cells: readonly Cell[], centre: Point<'panel'> | null): readonly Loose[] {
   const found: Loose[] = []
   const boxes = cells.map(({ face }) => boxGrown(boxAround(face.ring), { top: 1, right: 1, bottom: 1, left: 1 }))
   cells.forEach((one, i) => {
@@ -100,7 +107,7 @@ function sharedEdges(cells: readonly Cell[], centre: Point<'panel'>): readonly L
   return found
 }
 
-function sharedBy(one: Cell, other: Cell, centre: Point<'panel'>): readonly Loose[] {
+function sharedBy(one: Cell, other: Cell, centre: Point<'panel'> | null): readonly Loose[] {
   const isBetween = one.group !== other.group
   const otherEdges = ringEdges(other.face.ring)
   const straight = ringEdges(one.face.ring).flatMap((edge, e) => {
@@ -138,8 +145,15 @@ function betweenStretch(line: readonly Point<'panel'>[], source: number, one: Ce
  * Seams run down, level ones to the right, those round a centre outwards. A positive ring has its inside clockwise of
  * its edges, so `inside` is on the right hand of the stretch as found: seen running down, that is the left of the panel.
  */
-function directed(stretch: Edge<'panel'>, kind: Joint, inside: CellId, outside: CellId, centre: Point<'panel'>): Loose {
-  const isRound = kind === 'radial' || kind === 'diameter' || (kind === 'sheet' && touches(stretch, centre))
+function directed(
+  stretch: Edge<'panel'>,
+  kind: Joint,
+  inside: CellId,
+  outside: CellId,
+  centre: Point<'panel'> | null,
+): Loose {
+  const isRound =
+    centre !== null && (kind === 'radial' || kind === 'diameter' || (kind === 'sheet' && touches(stretch, centre)))
   const along = subtract(stretch.b, stretch.a)
   const forward = isRound
     ? distance(stretch.b, centre) > distance(stretch.a, centre)
@@ -159,8 +173,8 @@ function directed(stretch: Edge<'panel'>, kind: Joint, inside: CellId, outside: 
     : { edge, line, length, kind, source: 0, left: outside, right: inside }
 }
 
-const touches = ({ a, b }: Edge<'panel'>, at: Point<'panel'>): boolean =>
-  distance(a, at) < 2 * GRID || distance(b, at) < 2 * GRID
+const touches = ({ a, b }: Edge<'panel'>, at: Point<'panel'> | null): boolean =>
+  at !== null && (distance(a, at) < 2 * GRID || distance(b, at) < 2 * GRID)
 
 /** Seams at 45° count as upright, whatever the last digit says. */
 const runsDown = ({ x, y }: Point<'panel'>): boolean => Math.abs(y) > Math.abs(x) * (1 - 1e-9) - GRID

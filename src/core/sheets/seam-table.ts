@@ -90,9 +90,9 @@ const wideColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] => [
 
 const narrowColumns = (face: JudgedFace, unit: LengthUnit): readonly Column[] => [
   { at: 0, head: 'Seam', words: letters },
-  { at: 0.16, head: `Where, ${unit}`, words: (row) => where(face, row, unit) },
-  { at: 0.53, head: 'Length', words: (row) => lengths(row, unit) },
-  { at: 0.74, head: 'Figure', words: ([seam]) => bandWords(face, seam) ?? seam.meets },
+  { at: 0.14, head: `Where, ${unit}`, words: (row) => where(face, row, unit) },
+  { at: 0.57, head: 'Length', words: (row) => lengths(row, unit) },
+  { at: 0.77, head: 'Figure', words: ([seam]) => bandWords(face, seam) ?? seam.meets },
 ]
 
 /** `B`, or `C to F`. */
@@ -120,12 +120,12 @@ function fromEdge({ part }: JudgedFace, seam: SeamReport, unit: LengthUnit): str
   if (seam.round || isSlanted(seam)) {
     const degrees = ((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI + 360) % 360
     const angle = `${Math.round(degrees * 100) / 100}°`
-    return seam.kind === 'sheet' ? `${angle}, in its sheet` : `at ${angle}`
+    return seam.kind === 'sheet' ? `${angle}, in sheet` : `at ${angle}`
   }
   const far = isUpright(seam)
     ? `left ${bareLength(a.x + part.width / 2, unit, 'seam')}`
     : `top ${bareLength(a.y + part.length / 2, unit, 'seam')}`
-  return seam.kind === 'sheet' ? `${far}, in its sheet` : far
+  return seam.kind === 'sheet' ? `${far}, in sheet` : far
 }
 
 function fromCentre(seam: SeamReport, unit: LengthUnit): string {
