@@ -142,13 +142,22 @@ function letterPlaces(
     point(p.x + ((end.x - other.x) / length) * away, p.y + ((end.y - other.y) / length) * away)
   const along = [0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.22, 0.78].map((t) => beyond(other, t * length))
   const near = [beyond(end, size * 1.9), beyond(other, -size * 1.9), ...along]
+  // a short one within a sheet has its letter beside it: farther out it would leave the page
+  const beside = seam.kind === 'sheet' ? [2.2, -2.2, 3.4, -3.4].map((ems) => besideMiddle(from, to, ems * size)) : []
   return [
     ...near.map((at) => ({ at, ledTo: null })),
+    ...beside,
     ...FARTHER_OUT.flatMap((ems) => [
       { at: beyond(end, size * ems), ledTo: end },
       { at: beyond(other, -size * ems), ledTo: other },
     ]),
   ]
+}
+
+function besideMiddle(from: Point<'sheet'>, to: Point<'sheet'>, away: number): LetterPlace {
+  const ledTo = point<'sheet'>((from.x + to.x) / 2, (from.y + to.y) / 2)
+  const length = distance(from, to)
+  return { at: point(ledTo.x - ((to.y - from.y) / length) * away, ledTo.y + ((to.x - from.x) / length) * away), ledTo }
 }
 
 /** A seam across a border from the field outwards. */
