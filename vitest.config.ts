@@ -14,7 +14,9 @@ export default defineConfig({
     include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
     exclude: [...configDefaults.exclude, 'dist/**', 'dist-cli/**', 'tests/e2e/**'],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
-    testTimeout: 20_000,
+    // a machine that does something else beside is slow, not wrong
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     // left to itself the runner keeps one core idle
     maxWorkers: '100%',
   },

@@ -11,7 +11,8 @@
  */
 import { bench, describe } from 'vitest'
 import { boxAround } from '../../src/core/geometry/box'
-import { intersectAll, regionLess, unite } from '../../src/core/geometry/clip'
+import { inCommon } from '../../src/core/fit/play'
+import { regionLess, unite } from '../../src/core/geometry/clip'
 import { toGridPolygons, toGridRing, withoutSpikes, type GridRing } from '../../src/core/geometry/clip-grid'
 import { convexHull } from '../../src/core/geometry/convex'
 import { innerFit } from '../../src/core/geometry/inner-fit'
@@ -71,17 +72,17 @@ function byConvexPieces(region: Region<'leaf'>): Region<'leaf'> {
 /** One row of the table: the least times in ms of the three ways, cold and when only the piece changes. */
 function measured(count: number, points: number) {
   const leaves = flitchOf(count, points)
-  const common = intersectAll(leaves)
+  const common = inCommon(leaves)
   const area = regionArea(innerFit(common, piece))
   const others = [byWasm(leaves), byWasm([common]), regionArea(byConvexPieces(common))]
   if (area < 1 || others.some((other) => Math.abs(other - area) > 1))
     throw new Error(`${area} is not ${String(others)}`)
-  const cold = leastTimes([() => innerFit(intersectAll(leaves), piece), () => byWasm(leaves)], {
+  const cold = leastTimes([() => innerFit(inCommon(leaves), piece), () => byWasm(leaves)], {
     rounds: count === 1 ? 100 : 8,
   })
   const changed = leastTimes([() => innerFit(common, piece), () => byWasm([common])], { rounds: 100 })
   const [pieces] = leastTimes([() => byConvexPieces(common)], { rounds: 1 })
-  const [intersection] = leastTimes([() => intersectAll(leaves)], { rounds: count === 1 ? 20 : 3 })
+  const [intersection] = leastTimes([() => inCommon(leaves)], { rounds: count === 1 ? 20 : 3 })
   return { count, points, cold: [...cold, intersection! + pieces!], changed: [...changed, pieces!] }
 }
 
@@ -122,8 +123,8 @@ function goals(): string[] {
 
 describe('24 leaves of 300 points', () => {
   const leaves = flitchOf(24, 300)
-  const common = intersectAll(leaves)
+  const common = inCommon(leaves)
   const options = { time: 400, warmupTime: 50, iterations: 3, warmupIterations: 1 }
-  bench('cold', () => void innerFit(intersectAll(leaves), piece), options)
+  bench('cold', () => void innerFit(inCommon(leaves), piece), options)
   bench('only the piece changes', () => void innerFit(common, piece), options)
 })

@@ -81,8 +81,12 @@ const commonArea = (fittings: readonly Fitting[], answers: Answers): Region<'lea
   answers(
     'common area',
     fittings.flatMap(({ usable, shift }) => [usable, shift.x, shift.y]),
-    () => intersectAll(fittings.map(({ usable, shift }) => shifted(usable, shift))),
+    () => inCommon(fittings.map(({ usable, shift }) => shifted(usable, shift))),
   )
+
+/** What areas have in common: one by itself is as it is, and comes onto the grid when a piece is laid in it. */
+export const inCommon = (areas: readonly Region<'leaf'>[]): Region<'leaf'> =>
+  areas.length === 1 ? areas[0]! : intersectAll(areas)
 
 const shifted = (usable: Region<'leaf'>, { x, y }: Point<'leaf'>): Region<'leaf'> =>
   x === 0 && y === 0 ? usable : transformRegion(translation<'leaf'>(-x, -y), usable)
