@@ -4,17 +4,13 @@
  * Input: polygons as `clip-grid.ts` describes them. Output: true when no two have a point in common, also on their borders.
  * Exact; nothing fails.
  */
+import { boxAround, type Box } from './box'
 import { gridBetween, gridCross, type GridPoint, type GridRing } from './clip-grid'
 
-interface GridBox {
-  readonly left: number
-  readonly top: number
-  readonly right: number
-  readonly bottom: number
-}
+type GridBox = Box<'leaf'>
 
 export function areApart(polygons: readonly (readonly GridRing[])[]): boolean {
-  const boxes = polygons.map(([outer]) => boxOf(outer!))
+  const boxes = polygons.map(([outer]) => boxAround<'leaf'>(outer!))
   return polygons.every((polygon, i) =>
     polygons.slice(i + 1).every((other, j) => {
       const otherBox = boxes[i + 1 + j]!
@@ -35,29 +31,23 @@ const edgesWithin = (rings: readonly GridRing[], box: GridBox): GridEdge[] =>
   rings.flatMap((ring) =>
     ring.flatMap((a, i): GridEdge[] => {
       const b = ring[(i + 1) % ring.length]!
-      return meet(boxOf([a, b]), box) ? [[a, b]] : []
+      return meet(boxAround<'leaf'>([a, b]), box) ? [[a, b]] : []
     }),
   )
 
-function boxOf(points: readonly GridPoint[]): GridBox {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity]
-  for (const { x, y } of points) {
-    if (x < left) left = x
-    if (x > right) right = x
-    if (y < top) top = y
-    if (y > bottom) bottom = y
-  }
-  return { left, top, right, bottom }
-}
-
+/** Borders counted in. */
 const meet = (p: GridBox, q: GridBox): boolean =>
-  p.left <= q.right && q.left <= p.right && p.top <= q.bottom && q.top <= p.bottom
+  p.min.x <= q.max.x && q.min.x <= p.max.x && p.min.y <= q.max.y && q.min.y <= p.max.y
 
 /** Edges whose lines each leave the other's ends on both sides, or on it. */
 function edgesMeet([a, b]: GridEdge, [c, d]: GridEdge): boolean {
   const side = (from: GridPoint, to: GridPoint, p: GridPoint) =>
     Math.sign(gridCross(gridBetween(from, to), gridBetween(from, p)))
-  return meet(boxOf([a, b]), boxOf([c, d])) && side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0
+  return (
+    meet(boxAround<'leaf'>([a, b]), boxAround<'leaf'>([c, d])) &&
+    side(a, b, c) * side(a, b, d) <= 0 &&
+    side(c, d, a) * side(c, d, b) <= 0
+  )
 }
 
 /** A point off the border lies in a polygon: a line from it to the right crosses the border an odd number of times. */
