@@ -1,7 +1,7 @@
-import { circle, closedLine, fill, frame, line, text } from '../drawing/build'
+import { circle, closedLine, frame, line, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
-import { CAP_HEIGHT, textLines } from '../drawing/text-width'
+import { textLines } from '../drawing/text-width'
 import type { LaidFace, Piece } from '../fit/lay-face'
 import { originOnLeaf } from '../fit/placement'
 import { boxAround, boxCentre, boxHeight, boxWidth, type Box } from '../geometry/box'
@@ -10,6 +10,7 @@ import { landmarkBox } from '../figure/landmarks/find-landmarks'
 import { landmarkPlaces, viewfinders, type LandmarkPlace, type Sight, type Sights } from '../templates/viewfinder'
 import type { LengthUnit } from '../units/unit'
 import { placeFigure, placeGrain } from './figures'
+import { numberTag } from './number-tag'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
 import { recipeSentence } from './recipe-sentence'
 
@@ -107,7 +108,7 @@ function tableItems(places: readonly LandmarkPlace[], unit: LengthUnit, { min, m
     ...rows
       .filter(({ y }) => y < max.y)
       .flatMap(({ place, y, number }) => [
-        ...numberTag(point(min.x + 2.6, y - 1.5), String(number)),
+        ...tagAt(point(min.x + 2.6, y - 1.5), String(number)),
         text(point(min.x + 8, y), words(place), { size: 4.2 }),
         text(point(along, y), alongWords(place, unit), { size: 5.2, weight: 'bold', anchor: 'end' }),
         text(point(max.x, y), acrossWords(place, unit), { size: 5.2, weight: 'bold', anchor: 'end' }),
@@ -194,7 +195,7 @@ function tagItems(spots: readonly Point<'sheet'>[], box: Box<'sheet'>): readonly
       line('mark', [at, place], { pen: 0.3 }),
       circle('mark', at, 0.9, { pen: 0.7, colour: '#ffffff' }),
       circle('mark', at, 0.9, { pen: 0.35 }),
-      ...numberTag(place, String(i + 1)),
+      ...tagAt(place, String(i + 1)),
     ]
   })
 }
@@ -210,14 +211,5 @@ const tagPlaces = ({ x, y }: Point<'sheet'>): readonly Point<'sheet'>[] =>
 
 const TAG = 2.5
 
-function numberTag(at: Point<'sheet'>, words: string): readonly Item[] {
-  const ring = Array.from({ length: 16 }, (_, i) => {
-    const angle = (i * Math.PI) / 8
-    return point<'sheet'>(at.x + Math.cos(angle) * TAG, at.y + Math.sin(angle) * TAG)
-  })
-  return [
-    fill('mark', ring, '#ffffff'),
-    circle('mark', at, TAG, { pen: 0.25 }),
-    text(point(at.x, at.y + (3.4 * CAP_HEIGHT) / 2), words, { size: 3.4, weight: 'bold', anchor: 'middle' }),
-  ]
-}
+const tagAt = (at: Point<'sheet'>, words: string): readonly Item[] =>
+  numberTag(at, words, { radius: TAG, size: 3.4, pen: 0.25 })

@@ -1,6 +1,5 @@
-import { arrow, circle, closedLine, crossMark, fill, line, text, type Stroke } from '../drawing/build'
+import { arrow, circle, closedLine, crossMark, fill, line, type Stroke } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
-import { CAP_HEIGHT } from '../drawing/text-width'
 import type { Piece } from '../fit/lay-face'
 import { boxAround, boxHeight, boxWidth, type Box } from '../geometry/box'
 import { add, between, point, type Point } from '../geometry/point'
@@ -8,6 +7,7 @@ import type { Flitch } from '../leaves/flitch'
 import { originOnLeaf } from '../fit/placement'
 import type { ChalkMark } from '../templates/chalk-mark'
 import { pieceOutline } from '../templates/leaf-place'
+import { numberTag } from './number-tag'
 
 /**
  * A leaf with the cuts of its piece, numbered end up, numbered side seen; drawn out in width so that it can be read, and
@@ -81,17 +81,8 @@ function spread(from: number, to: number): readonly [number, number] {
   return [middle - least / 2, middle + least / 2]
 }
 
-function tagAt(at: Point<'sheet'>, words: string): readonly Item[] {
-  const ring = Array.from({ length: 20 }, (_, i) => {
-    const angle = (i * Math.PI) / 10
-    return point<'sheet'>(at.x + Math.cos(angle) * TAG, at.y + Math.sin(angle) * TAG)
-  })
-  return [
-    fill('mark', ring, '#ffffff'),
-    circle('mark', at, TAG, { pen: 0.3 }),
-    text(point(at.x, at.y + (4 * CAP_HEIGHT) / 2), words, { size: 4, weight: 'bold', anchor: 'middle' }),
-  ]
-}
+const tagAt = (at: Point<'sheet'>, words: string): readonly Item[] =>
+  numberTag(at, words, { radius: TAG, size: 4, pen: 0.3 })
 
 const numberedEnd = ({ min, max }: Box<'sheet'>): readonly Item[] => {
   const [x, y] = [(min.x + max.x) / 2, (min.y + max.y) / 2]
