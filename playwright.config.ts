@@ -9,6 +9,8 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
+  // no test is timed: on a machine that does much else a search beside the page takes its while
+  timeout: 90_000,
   workers: 2,
   reporter: 'line',
   expect: {
