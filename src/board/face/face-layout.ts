@@ -294,7 +294,7 @@ function placeOffsets(scene: FaceScene, letters: readonly PlacedLetter[], view: 
 
 function offsetText({ meets, jump, depthOffset }: FaceSeam, unit: LengthUnit): string {
   if (meets === 'breaks') return jump > 0.05 ? `↕ ${bareLength(jump, unit, 'seam')}` : '≠'
-  return depthOffset === null ? '' : `Δ ${bareLength(depthOffset, unit, 'exact')}`
+  return depthOffset === null ? '' : `Δ ${bareLength(depthOffset, unit, 'depth')}`
 }
 
 /** Markers at their places, pushed aside where they would cover a tag or each other. */

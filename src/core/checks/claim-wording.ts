@@ -56,7 +56,7 @@ export function diamondWords(f: Finding, say: Say): string {
   return `${where} It mirrors at the seams all the same. At ${fits} it fits this panel.`
 }
 
-/** Offsets that differ along one seam. */
+/** Offsets that differ along one seam; `say` as depths in the log are shown. */
 export function offsetWords(f: Finding, say: Say): string {
   const more = number(f, 'more')
   const others = more === 0 ? '' : ` So at ${more === 1 ? 'one more seam' : `${more} more seams`}.`

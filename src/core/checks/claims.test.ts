@@ -139,7 +139,7 @@ describe('[A6] where a claim breaks', () => {
     expect(found.map(({ measured, about }) => [measured, about['least'], about['most']])).toEqual([
       [expect.closeTo(4 * t, 9), expect.closeTo(0, 9), expect.closeTo(4 * t, 9)],
     ])
-    expect(findingSentence(found[0]!, 'mm')).toMatch(/lie from 0 mm to 2.5 mm apart in the log/)
+    expect(findingSentence(found[0]!, 'mm')).toMatch(/lie from 0 mm to 2.4 mm apart in the log/)
   })
 })
 

@@ -3,6 +3,12 @@ import type { Finding } from '../finding'
 /** Lengths as the job shows them. */
 type Say = (length: number) => string
 
+/** Lengths at the gap, and how far apart in the log. */
+interface MeetSay {
+  readonly seam: Say
+  readonly depth: Say
+}
+
 /** What the words need of a finding. */
 export type PairFacts = Pick<Finding, 'about' | 'measured'>
 
@@ -10,18 +16,18 @@ const text = ({ about }: PairFacts, key: string): string => String(about[key] ??
 const number = ({ about }: PairFacts, key: string): number => Number(about[key] ?? 0)
 
 /** What the figure does across the gap, and what is lost there. */
-export const pairMeetsWords = (f: PairFacts, say: Say): string =>
-  `Across the gap to “${text(f, 'other')}” ${MEETS[text(f, 'meets')]!(f, say)}. ${lostWords(f, say)}`
+export const pairMeetsWords = (f: PairFacts, say: MeetSay): string =>
+  `Across the gap to “${text(f, 'other')}” ${MEETS[text(f, 'meets')]!(f, say)}. ${lostWords(f, say.seam)}`
 
-const MEETS: Readonly<Record<string, (f: PairFacts, say: Say) => string>> = {
+const MEETS: Readonly<Record<string, (f: PairFacts, say: MeetSay) => string>> = {
   mirrors: (f, say) =>
     number(f, 'depth') < 0.01
       ? 'the figure mirrors; the two faces of one knife cut meet there'
-      : `the figure mirrors; the faces that meet lie ${say(number(f, 'depth'))} apart in the log`,
+      : `the figure mirrors; the faces that meet lie ${say.depth(number(f, 'depth'))} apart in the log`,
   repeats: () => 'the figure repeats, as a slip match does',
   'runs on': () => 'the figure runs on without a jump, from the same leaves',
-  steps: (f, say) => `the figure runs on from the same leaves, but jumps ${say(number(f, 'jump'))}`,
-  breaks: (f, say) => `the figure does not meet: it jumps ${say(number(f, 'jump'))}`,
+  steps: (f, say) => `the figure runs on from the same leaves, but jumps ${say.seam(number(f, 'jump'))}`,
+  breaks: (f, say) => `the figure does not meet: it jumps ${say.seam(number(f, 'jump'))}`,
 }
 
 /** What lies between the two finished edges, and what it is made of. */

@@ -8,9 +8,10 @@ export function ringOrderWords(orders: readonly RingOrder[], taken: RadialRecipe
   const here = orders.find(({ order }) => order === taken)
   const other = orders.find(({ order }) => order !== taken)
   if (!here || !other) return ''
-  const far = (mm: number) => showLength(mm, unit, 'exact')
+  const deep = (mm: number) => showLength(mm, unit, 'depth')
+  const far = (mm: number) => showLength(mm, unit, 'seam')
   return (
-    `At the worst seam leaves ${here.leaves} apart in the run meet: ${far(here.apart)} apart in the log, drifted ${far(here.drift)} against each other. ` +
-    `${other.order === 'both ways' ? 'Both ways from the first' : 'In a circle'} they would be ${other.leaves} leaves, ${far(other.apart)} and ${far(other.drift)}.`
+    `At the worst seam leaves ${here.leaves} apart in the run meet: ${deep(here.apart)} apart in the log, drifted ${far(here.drift)} against each other. ` +
+    `${other.order === 'both ways' ? 'Both ways from the first' : 'In a circle'} they would be ${other.leaves} leaves, ${deep(other.apart)} and ${far(other.drift)}.`
   )
 }

@@ -11,11 +11,13 @@ type Words = (finding: Finding, say: Say) => string
 interface Say {
   readonly seam: (length: number) => string
   readonly place: (length: number) => string
+  readonly depth: (length: number) => string
 }
 
 const sayIn = (unit: LengthUnit): Say => ({
   seam: (length) => showLength(length, unit, 'seam'),
   place: (length) => showLength(length, unit, 'place'),
+  depth: (length) => showLength(length, unit, 'depth'),
 })
 
 const plural = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
@@ -114,7 +116,7 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   'figure-breaks': (f, say) => breaksWords(f, say.seam, MIRROR_ADVICE),
   'nothing-asked': (f) => nothingAskedWords(f),
   'diamond-off': (f, say) => diamondWords(f, say.seam),
-  'offsets-unequal': (f, say) => offsetWords(f, say.seam),
+  'offsets-unequal': (f, say) => offsetWords(f, say.depth),
   'count-lowered': (f) =>
     `${plural(limit(f), 'leaf', 'leaves')} are asked for, but there are no more than ${plural(measured(f), 'piece')} to cut: ${plural(measured(f), 'leaf', 'leaves')} are taken. Take fewer leaves, or narrower strips.`,
   'seam-long': (f, say) =>
@@ -130,7 +132,7 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
     measured(f) === number(f, 'of')
       ? `The figure has its up end at the ${text(f, 'end')} end, and every leaf lies with that end down. Hang the panel the other way up, or say that the other end is up.`
       : `The figure lies upside down in ${plural(measured(f), 'piece', 'pieces')} of ${number(f, 'of')}: ${text(f, 'cells')}. Crotch shows which end is up; take a match that spins no leaf, or other numbered ends.`,
-  'pair-meets': (f, say) => pairMeetsWords(f, say.seam),
+  'pair-meets': pairMeetsWords,
   'pair-void': (f, say) => pairVoidWords(f, say.seam),
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
@@ -174,7 +176,7 @@ const mirroredSeams = (f: Finding): string =>
 const apart = (f: Finding, say: Say): string =>
   measured(f) < 0.01
     ? 'the two faces of one knife cut meet there'
-    : `the faces that meet lie up to ${say.seam(measured(f))} apart in the log`
+    : `the faces that meet lie up to ${say.depth(measured(f))} apart in the log`
 
 /** Of slipped sheets: the run goes through the leaves of one before the next. */
 const sheetsApart = ({ about }: Finding): string =>

@@ -23,9 +23,12 @@ const MEET_WORDS: Readonly<Record<PairReport['pair']['meet'], string>> = {
 export function pairSentences(report: PairReport, part: Part, unit: LengthUnit): readonly string[] {
   const { pair, other, side, meeting } = report
   if (report.void) return []
-  const say = (length: number) => showLength(length, unit, 'seam')
+  const say = {
+    seam: (length: number) => showLength(length, unit, 'seam'),
+    depth: (length: number) => showLength(length, unit, 'depth'),
+  }
   const edge = `the ${side} edge${part.lying ? ', the grain upright,' : ''}`
-  const together = `One of a pair: “${other.name}” hangs ${whereTheOther(report, part)}, ${MEET_WORDS[pair.meet]}, with a gap of ${say(pair.gap)} between them; ${edge} meets it.`
+  const together = `One of a pair: “${other.name}” hangs ${whereTheOther(report, part)}, ${MEET_WORDS[pair.meet]}, with a gap of ${say.seam(pair.gap)} between them; ${edge} meets it.`
   return meeting ? [together, pairMeetsWords(meetingFacts(report, meeting), say)] : [together]
 }
 

@@ -150,7 +150,7 @@ const distanceToLine = ({ a, b }: SeamReport['edge']): number => Math.abs(a.x * 
  */
 function figureWords({ meets, depthOffset, sides }: SeamReport, unit: LengthUnit): string {
   if (depthOffset === null) return meets
-  const deep = (by: number) => (unit === 'in' ? (by / 25.4).toFixed(2) : by.toFixed(1))
+  const deep = (by: number) => bareLength(by, unit, 'depth')
   const offsets = [...new Set(sides.map((side) => deep(side.depthOffset ?? 0)))]
   if (offsets.length === 1) return depthOffset < 0.01 ? `${meets}, one cut` : `${meets}, ${offsets[0]} ${unit} deeper`
   const told =

@@ -3,7 +3,7 @@ import { bareLength, lengthPieces, showLength, showWarp, type Grain } from './sh
 import { stepLength } from './step'
 import type { LengthUnit } from './unit'
 
-// [U6] Places on a leaf are shown in whole mm or 1/32 in, seams and trims to 0.5 mm or 1/64 in.
+// [U6] Places on a leaf are shown in whole mm or 1/32 in, seams and trims to 0.5 mm or 1/64 in, depths to 0.1 mm.
 // [U7] A fraction is reduced, and marked with ≈ when it is off by more than 0.01 mm.
 // [U8] Less than nothing has a true minus sign, and nothing has none.
 
@@ -14,6 +14,9 @@ describe('lengths as people read them', () => {
     [441.4, 'mm', 'whole', '441 mm'],
     [441.4, 'mm', 'exact', '441.4 mm'],
     [0.6, 'mm', 'exact', '0.6 mm'],
+    [1.2, 'mm', 'depth', '1.2 mm'],
+    [2.04, 'mm', 'depth', '2 mm'],
+    [1.2, 'in', 'depth', '0.047 in'],
     [100, 'mm', 'exact', '100 mm'],
     [1500.1, 'in', 'whole', '≈ 59 1/16 in'],
     [441.325, 'in', 'place', '17 3/8 in'],

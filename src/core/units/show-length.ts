@@ -2,10 +2,11 @@ import { MM_PER, type LengthUnit } from './unit'
 
 /**
  * How finely a length is shown: a place on a leaf to 1 mm or 1/32 in; a seam or a trim to 0.5 mm or 1/64; a whole
- * size, such as a board's, to 1 mm or 1/16; exactly (what a field holds) to 0.01 mm, or as a fraction down to 1/64
+ * size, such as a board's, to 1 mm or 1/16; how deep in the log, where a leaf is a few tenths thick, to 0.1 mm or 0.001
+ * in, in decimals; exactly (what a field holds) to 0.01 mm, or as a fraction down to 1/64
  * where that is true within 0.01 mm and as decimal inches where not.
  */
-export type Grain = 'place' | 'seam' | 'whole' | 'exact'
+export type Grain = 'place' | 'seam' | 'whole' | 'depth' | 'exact'
 
 /** A shown length in its pieces, for a page that sets the fraction in a way of its own. */
 export interface LengthPieces {
@@ -19,8 +20,8 @@ export interface LengthPieces {
   readonly unit: LengthUnit
 }
 
-const MM_STEP: Readonly<Record<Grain, number>> = { place: 1, seam: 0.5, whole: 1, exact: 0.01 }
-const PARTS_OF_INCH: Readonly<Record<Grain, number>> = { place: 32, seam: 64, whole: 16, exact: 64 }
+const MM_STEP: Readonly<Record<Grain, number>> = { place: 1, seam: 0.5, whole: 1, depth: 0.1, exact: 0.01 }
+const PARTS_OF_INCH: Readonly<Record<Exclude<Grain, 'depth'>, number>> = { place: 32, seam: 64, whole: 16, exact: 64 }
 
 /** A fraction farther from the truth than this is marked with ≈; mm. */
 const TRUE_WITHIN = 0.01
@@ -64,6 +65,7 @@ function metric(size: number, grain: Grain): Shown {
 }
 
 function inches(size: number, grain: Grain): Shown {
+  if (grain === 'depth') return { about: false, whole: decimalText(size / MM_PER.in, 3), fraction: '' }
   const parts = PARTS_OF_INCH[grain]
   const steps = Math.round((size / MM_PER.in) * parts + 1e-9)
   const about = Math.abs((steps / parts) * MM_PER.in - size) > TRUE_WITHIN
