@@ -184,13 +184,13 @@ describe('[U4] what is said of a length that was not taken', () => {
 })
 
 const HALF_GRAIN: Record<LengthUnit, Record<Grain, number>> = {
-  mm: { place: 0.5, seam: 0.25, whole: 0.5, exact: 0.005 },
-  in: { place: 25.4 / 64, seam: 25.4 / 128, whole: 25.4 / 32, exact: 0.01 },
+  mm: { place: 0.5, seam: 0.25, whole: 0.5, depth: 0.05, exact: 0.005 },
+  in: { place: 25.4 / 64, seam: 25.4 / 128, whole: 25.4 / 32, depth: 0.0127, exact: 0.01 },
 }
 
 describe('[U5] there and back', () => {
   it.each<LengthUnit>(['mm', 'in'])('a length shown in %s reads back within half its grain', (unit) => {
-    const grains = fc.constantFrom<Grain>('place', 'seam', 'whole', 'exact')
+    const grains = fc.constantFrom<Grain>('place', 'seam', 'whole', 'depth', 'exact')
     fc.assert(
       fc.property(fc.double({ min: -9000, max: 9000, noNaN: true }), grains, (length, grain) => {
         const read = readLength(showLength(length, unit, grain), unit === 'mm' ? 'in' : 'mm', { negative: true })
