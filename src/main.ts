@@ -12,8 +12,8 @@ import { hasPictures, woodOfFlitch } from './workers/wood-of-flitch'
 const target = document.getElementById('app')
 if (!target) throw new Error('the page has no element #app to put the program in')
 
-const picturesFor: PicturesFor = ({ kind, flitch }) =>
-  kind === 'proposals' && hasPictures(flitch) ? woodOfFlitch(flitch, door.shelf) : null
+const picturesFor: PicturesFor = ({ kind, flitches: { field } }) =>
+  kind === 'proposals' && hasPictures(field) ? woodOfFlitch(field, door.shelf) : null
 const workshop = new Workshop(new JobStore(demoJob()), createSolver(picturesFor))
 const door = new JobDoor(workshop)
 // boards draw their text once: the type must be there, but not at any price

@@ -4,7 +4,7 @@ import type { Point } from '../core/geometry/point'
 import type { Edge, Region, Ring } from '../core/geometry/polygon'
 import type { Transform } from '../core/geometry/transform'
 import type { CellId, DefectId, PartId } from '../core/ids'
-import type { Cut } from '../core/leaves/flitch'
+import type { Cut, Flitch } from '../core/leaves/flitch'
 import type { Defect, DefectKind, DefectShape, LeafState } from '../core/leaves/leaf'
 import type { LengthUnit } from '../core/units/unit'
 
@@ -29,6 +29,9 @@ export interface LeafPicture extends SidePicture {
 
 /** Pictures by leaf number; a leaf that has none is drawn with lines of grain. */
 export type LeafPictures = ReadonlyMap<number, LeafPicture>
+
+/** The pictures of a flitch's leaves, null where it has none: a face may be cut from two flitches. */
+export type PicturesOf = (flitch: Flitch) => LeafPictures | null
 
 /** Every colour a board uses, as CSS colours; `boardColours(element)` reads them from the theme. */
 export interface BoardColours {

@@ -111,10 +111,11 @@ async function partFiles(task: PartTask) {
 /** What would make a face fit, with strips from what the others leave; null for one that does. */
 function adviceFor({ face, faces, job: { shop } }: PartTask): FitAdvice | null {
   if (hasPlace(face)) return null
-  const { part, flitch } = face
+  const { part, flitch, border } = face
+  const flitches = { field: flitch, border: border?.flitch ?? flitch }
   const answers = rememberingAnswers()
   const others = faces.filter((other) => other !== face)
-  return waysToFit(part, flitch, shop, answers, stockOf(others, flitch, shop, answers))
+  return waysToFit(part, flitches, shop, answers, stockOf(others, flitch, shop, answers))
 }
 
 /** The PDF of the sheets that are wanted; null when none is. */

@@ -20,7 +20,7 @@ const cutOf = ({ part, name, cell, flitch, leaf, takes, gate }: PlannedCut) => (
   cell,
   flitch,
   leaf,
-  takes: takes.map((claim) => ({ leaf: claim.leaf, polygons: pairs(claim.region) })),
+  takes: takes.map((claim) => ({ flitch: claim.flitch, leaf: claim.leaf, polygons: pairs(claim.region) })),
   state: gate.state,
   sentence: gateWords(gate),
 })

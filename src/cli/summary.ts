@@ -65,8 +65,9 @@ export function summarisePart(
     overhang: edges(part.overhang),
     core: edges(part.core),
     cells: face.pieces.map(cellOf),
-    rough: face.pieces.map(({ cell, leaf, roughOnLeaf }) => ({
+    rough: face.pieces.map(({ cell, flitch, leaf, roughOnLeaf }) => ({
       cell: cell.id,
+      flitch: flitch.id,
       leaf: leaf?.number ?? null,
       polygon: pairs(roughOnLeaf),
     })),
@@ -112,6 +113,7 @@ const borderOf = ({ part, border }: DerivedPart) =>
   part.border &&
   border && {
     ...part.border,
+    flitch: border.flitch.id,
     leaves: border.leaves,
     stringLength: stringLength(border),
     position: pair(border.position),
@@ -141,6 +143,7 @@ const pairOf = ({ pair, is, other, side, void: why, meeting }: PairReport) => ({
 })
 
 const repairOf = (repair: Repair, unit: LengthUnit) => ({
+  flitch: repair.flitch,
   leaf: repair.leaf,
   cell: repair.cell,
   defect: repair.defect.id,
@@ -150,7 +153,7 @@ const repairOf = (repair: Repair, unit: LengthUnit) => ({
   sentence: `${repairHead(repair, unit)}. ${mendingWords(repair.mending, unit)}`,
 })
 
-const sparedOf = ({ leaf, defect }: Spared) => ({ leaf, defect: defect.id, kind: defect.kind })
+const sparedOf = ({ flitch, leaf, defect }: Spared) => ({ flitch, leaf, defect: defect.id, kind: defect.kind })
 
 const edges = ({ top, right, bottom, left }: Edges) => [top, right, bottom, left]
 
@@ -162,8 +165,9 @@ const pair = <S extends Space>({ x, y }: Point<S>) => [x, y]
 
 const numbers = <F extends Space, S extends Space>({ a, b, c, d, e, f }: Transform<F, S>) => [a, b, c, d, e, f]
 
-const cellOf = ({ cell, leaf, leafToPanel, place }: Piece) => ({
+const cellOf = ({ cell, flitch, leaf, leafToPanel, place }: Piece) => ({
   id: cell.id,
+  flitch: flitch.id,
   leaf: leaf?.number ?? null,
   turnedOver: cell.turn.turnedOver,
   spun: cell.turn.spun,
@@ -258,15 +262,16 @@ function edgeRuns<S extends Space>({ tags }: TaggedRing<S>) {
 }
 
 /** Each leaf once, however many pieces are taken from it. */
-function leavesOf({ pieces, flitch }: DerivedPart) {
-  const used = new Map(pieces.flatMap((piece) => (piece.leaf ? [[piece.leaf.number, piece]] : [])))
-  return [...used.values()].map(({ leaf, usable, made }) => ({
-    leaf: leaf!.number,
-    outline: pairs(leafOutline(flitch, leaf!)),
+function leavesOf({ pieces }: DerivedPart) {
+  const used = new Map(pieces.flatMap((piece) => (piece.leaf ? [[piece.leaf, piece]] : [])))
+  return [...used].map(([leaf, { flitch, usable, made }]) => ({
+    flitch: flitch.id,
+    leaf: leaf.number,
+    outline: pairs(leafOutline(flitch, leaf)),
     // of a made-up leaf what its parts are cut from, where it lies before they are moved
     usable: rings(
       made
-        ? made.parts.filter((part) => part.leaf === leaf!.number).flatMap((part) => backOnLeaf(usable, part))
+        ? made.parts.filter((part) => part.leaf === leaf.number).flatMap((part) => backOnLeaf(usable, part))
         : usable,
     ),
   }))

@@ -4,7 +4,8 @@ import { DEMO_FLITCH, DEMO_LOG } from '../core/figure/demo-flitch'
 import { findLandmarks } from '../core/figure/landmarks/find-landmarks'
 import { leafPixels } from '../core/figure/log/leaf-pixels'
 import { makeLog, type Log } from '../core/figure/log/log'
-import type { LaidFace } from '../core/fit/lay-face'
+import type { Flitch } from '../core/leaves/flitch'
+import { flitchesOf, type LaidFace } from '../core/fit/lay-face'
 import { plainName } from './file-names'
 import { landmarkLooks, type LandmarkLook, type Sight, type Sights } from '../core/templates/viewfinder'
 
@@ -23,9 +24,12 @@ export function wantsViewfinders(only: readonly string[], part: string, parts: r
  * are not decoded without a browser, the cards have their middles and no landmarks.
  */
 export function viewfinderSights(face: LaidFace): Sights {
-  if (face.flitch.id !== DEMO_FLITCH || face.flitch.leaves.some(({ picture }) => picture)) return new Map()
+  const isPainted = ({ id, leaves }: Flitch) => id === DEMO_FLITCH && !leaves.some(({ picture }) => picture)
+  const painted = flitchesOf(face).find(isPainted)
+  if (!painted) return new Map()
   const log = makeLog(DEMO_LOG)
-  return new Map(landmarkLooks(face).map((look) => [look.cell, sightOf(log, look)]))
+  const looks = landmarkLooks(face).filter(({ flitch }) => flitch === painted.id)
+  return new Map(looks.map((look) => [look.cell, sightOf(log, look)]))
 }
 
 function sightOf(log: Log, { leaf, box, window, outline, knots }: LandmarkLook): Sight {

@@ -10,6 +10,7 @@ import { pairedPart } from './fit/pairs'
 import { add } from './geometry/point'
 import type { PartId } from './ids'
 import type { Job, Pair, Part } from './job/job'
+import { partFlitches } from './job/part-flitches'
 import { partTask, taskDependsOn } from './press/of-job/part-task'
 import type { PressFinding } from './press/of-job/press-finding'
 import { planPressing, type PressPlan } from './press/press-plan'
@@ -67,12 +68,12 @@ function derivedPart(part: Part, job: Job, answers: Answers): DerivedPart | null
 /** A face by itself, laid as its pairs have it. */
 function faceOf(decided: Part, job: Job, answers: Answers): JudgedPart | null {
   const { part, follows } = pairedPart(decided, job, (other) => faceOf(other, job, answers), answers)
-  const flitch = job.flitches.find(({ id }) => id === part.flitch)
+  const flitches = partFlitches(part, job.flitches)
   // no pair of its own that holds leaves a part as it was decided
   const pairs = part === decided ? NO_PAIRS : job.pairs
-  if (!flitch) return null
-  return answers('face', [part, flitch, job.shop, pairs], () => {
-    const face = judgedFace(layFace(part, flitch, job.shop, answers), job, pairs, follows?.pair ?? null)
+  if (!flitches) return null
+  return answers('face', [part, flitches.field, flitches.border, job.shop, pairs], () => {
+    const face = judgedFace(layFace(part, flitches, job.shop, answers), job, pairs, follows?.pair ?? null)
     return follows ? { ...face, follows: followsOf(face, follows.first, follows.pair) } : face
   })
 }

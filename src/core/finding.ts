@@ -49,6 +49,7 @@ export type FindingCode =
   | 'up-end-down'
   | 'pair-meets'
   | 'pair-void'
+  | 'border-step'
 
 export type Place =
   | { readonly on: 'face' }

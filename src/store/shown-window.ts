@@ -5,8 +5,10 @@ import type { Selected } from './session.svelte'
 
 /** Which window lies on the leaf below the face: that of the piece picked, else the field's. */
 export function shownGroup({ pieces }: DerivedPart, selected: Selected | null): WindowGroup {
-  const isPicked = ({ cell, leaf }: DerivedPart['pieces'][number]) =>
-    selected?.on === 'cell' ? cell.id === selected.cell : selected?.on === 'leaf' && leaf?.number === selected.leaf.leaf
+  const isPicked = ({ cell, flitch, leaf }: DerivedPart['pieces'][number]) => {
+    if (selected?.on === 'cell') return cell.id === selected.cell
+    return selected?.on === 'leaf' && flitch.id === selected.leaf.flitch && leaf?.number === selected.leaf.leaf
+  }
   return pieces.find(isPicked)?.cell.group ?? WINDOW
 }
 

@@ -84,8 +84,11 @@ export class SlowAnswers {
     this.#known = new Map([...others, [key, slow] as const].slice(-KEPT))
   }
 
-  #key({ kind, part, flitch, shop, stock }: Question): string {
-    return [kind, ...[part, flitch, shop, ...(stock ? [stock] : [])].map((thing) => this.#numberOf(thing))].join(' ')
+  #key({ kind, part, flitches, shop, stock }: Question): string {
+    return [
+      kind,
+      ...[part, flitches.field, flitches.border, shop, ...(stock ? [stock] : [])].map((thing) => this.#numberOf(thing)),
+    ].join(' ')
   }
 
   #numberOf(thing: object): number {

@@ -3,11 +3,12 @@ import { commandSentence } from '../core/commands/command-trouble'
 import type { Next } from '../core/commands/change-within'
 import { holdCuts } from '../core/commands/hold-cuts'
 import { deriveParts, type DerivedPart } from '../core/derive'
+import { flitchesOf } from '../core/fit/lay-face'
 import type { Stock } from '../core/fit/joint-ways'
 import type { Question, QuestionKind } from '../core/fit/questions'
 import { jobRests, leafRest, type LeafRest } from '../core/ledger/offcuts'
 import { stockOf } from '../core/ledger/stock'
-import type { FlitchId, PartId } from '../core/ids'
+import type { FlitchId, LeafRef, PartId } from '../core/ids'
 import type { Job, Part } from '../core/job/job'
 import type { Flitch } from '../core/leaves/flitch'
 import { showLength } from '../core/units/show-length'
@@ -82,15 +83,16 @@ export class Workshop {
     return this.#isWhole ? jobRests(this.derived.parts, this.job.shop, this.#answers, face) : []
   }
 
-  /** What is left of one leaf of a face; null while that is not known, or where nothing is taken from it. */
-  restOf(face: DerivedPart, leaf: number): LeafRest | null {
-    return this.#isWhole ? leafRest(this.derived.parts, this.job.shop, this.#answers, face.flitch, leaf) : null
+  /** What is left of one leaf; null while that is not known, or where nothing is taken from it. */
+  restOf({ flitch: id, leaf }: LeafRef): LeafRest | null {
+    const flitch = this.#isWhole ? this.flitchOf(id) : null
+    return flitch && leafRest(this.derived.parts, this.job.shop, this.#answers, flitch, leaf)
   }
 
   /** A question about a face as it is decided now. */
   question<K extends QuestionKind>(kind: K, face: DerivedPart): Question<K> {
-    const { part, flitch } = face
-    const asked = { kind, part, flitch, shop: this.job.shop }
+    const { part, flitch, border } = face
+    const asked = { kind, part, flitches: { field: flitch, border: border?.flitch ?? flitch }, shop: this.job.shop }
     return kind === 'ways to fit' && this.#isWhole ? { ...asked, stock: this.#stockFor(face) } : asked
   }
 
@@ -99,7 +101,7 @@ export class Workshop {
     const { shop } = this.job
     const others = this.derived.parts.filter((face) => face.part.id !== part.id)
     // by what was decided: a face is told anew where another one takes the same wood
-    const decided = others.flatMap((face) => [face.part, face.flitch])
+    const decided = others.flatMap((face) => [face.part, ...flitchesOf(face)])
     return this.#answers('stock', [flitch, shop, ...decided], () => stockOf(others, flitch, shop, this.#answers))
   }
 

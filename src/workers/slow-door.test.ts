@@ -19,7 +19,7 @@ const flitch = usualFlitch('f', 'Walnut', rectangle(200, 900), [blankLeaf(1), bl
 const questionOf = (name: string): Question => ({
   kind: 'ways to fit',
   part: usualPart(name, name, 300, 700, flitch),
-  flitch,
+  flitches: { field: flitch, border: flitch },
   shop: USUAL_SHOP,
 })
 const none = { governing: [], ways: [], scarf: null }

@@ -43,5 +43,5 @@ async function scoresFrom(
   { id, question }: Pick<ToSlowWorker, 'id' | 'question'>,
 ): Promise<readonly FaceScore[]> {
   const looked = (share: number) => tell({ kind: 'step', id, step: { share: LOOKING * share, answer: null } })
-  return pictureScores(await figuresOfLeaves(source, question.flitch, looked))
+  return pictureScores(await figuresOfLeaves(source, question.flitches.field, looked))
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { PanelOutline } from '../../src/core/geometry/panel-outline'
+import { withOwnUnnamed } from '../../src/core/job/part-flitches'
 import { partTrouble } from '../../src/core/job/check-part'
 import { fittedPart } from '../../src/core/job/fitted-part'
 import { MEASURED_AT, type Job, type Pair, type Part } from '../../src/core/job/job'
@@ -232,7 +233,7 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc.oneof(
   }),
 )
 
-const cell = fc.constantFrom('C', 'L1', 'L2', 'R1', 'R2', 'W1', 'W7', '1,1', '-1,2')
+const cell = fc.constantFrom('C', 'L1', 'L2', 'R1', 'R2', 'W1', 'W7', '1,1', '-1,2', 'XT1')
 const leafNumber = fc.integer({ min: 1, max: 60 })
 const byName = <T>(key: fc.Arbitrary<string>, value: fc.Arbitrary<T>) =>
   fc.dictionary(key, value, { maxKeys: 4, noNullPrototype: true })
@@ -371,22 +372,24 @@ const anyPressRoom: fc.Arbitrary<PressRoom> = fc
 
 const anyPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
   anyPlainPart(id, flitches)
-    .map((part) => fittedPart(part, 'width'))
+    .map((part) => withOwnUnnamed(fittedPart(part, 'width')))
     .map((part) =>
       takesItsCount(part.recipe) ? part : { ...part, recipe: { ...part.recipe, count: 'fewest' as const } },
     )
     .filter((part) => partTrouble(part, '') === null)
 
-const anyBorder: fc.Arbitrary<Border> = fc.record({
-  width: between(3, 90),
-  grain: fc.constantFrom('across' as const, 'along' as const),
-  corners: fc.constantFrom('mitred' as const, 'sides through' as const, 'ends through' as const),
-  pieceLength: between(60, 900),
-  count: run.count,
-  firstLeaf: fc.oneof(fc.constant('after the field' as const), leafNumber),
-  sideUp,
-  string: fc.option(fc.record({ width: between(0.5, 6), species: text })),
-})
+const anyBorder = (flitches: readonly string[]): fc.Arbitrary<Border> =>
+  fc.record({
+    width: between(3, 90),
+    grain: fc.constantFrom('across' as const, 'along' as const),
+    corners: fc.constantFrom('mitred' as const, 'sides through' as const, 'ends through' as const),
+    pieceLength: between(60, 900),
+    flitch: fc.option(fc.constantFrom(...flitches)),
+    count: run.count,
+    firstLeaf: fc.oneof(fc.constant('after the field' as const), leafNumber),
+    sideUp,
+    string: fc.option(fc.record({ width: between(0.5, 6), species: text })),
+  })
 
 const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Part> =>
   fc.record({
@@ -406,12 +409,12 @@ const anyPlainPart = (id: string, flitches: readonly string[]): fc.Arbitrary<Par
     flitch: fc.constantFrom(...flitches),
     recipe: anyRecipe,
     windowTurn: between(-360, 360),
-    positions: byName(fc.constantFrom('all', 'outer', 'wedges'), point),
+    positions: byName(fc.constantFrom('all', 'outer', 'wedges', 'border'), point),
     chosen: byName(cell, leafNumber),
     nudges: byName(cell, fc.record({ leaf: leafNumber, by: point })),
     madeUp: byName(fc.oneof(fc.constant('run'), cell), anyMakeUp),
     asCut: fc.dictionary(fc.constantFrom(...MEASURED_AT), length, { maxKeys: 8, noNullPrototype: true }),
-    border: fc.option(anyBorder, { freq: 1 }),
+    border: fc.option(anyBorder(flitches), { freq: 1 }),
     pressing: anyPressing,
   })
 

@@ -6,6 +6,7 @@
  * [N12] Sheets are whole before their pieces are joined. [N13] A booked pair shows one knife cut, and mirrors at its edges.
  * [N14] Slipped sheets have equal strips and common joints, and mirror as single leaves do.
  */
+import { allFrom } from '../../src/core/job/part-flitches'
 import { describe, expect, it } from 'vitest'
 import { findingSentence } from '../../src/core/checks/wording'
 import { applyRemedy } from '../../src/core/commands/apply-remedy'
@@ -218,7 +219,7 @@ const usualOverhang = { top: 8, right: 5, bottom: 11, left: 8 }
 
 /** The search for a scarf behind them takes long. */
 function waysBeforeScarfs(part: Part, of: Flitch) {
-  for (const { share, answer } of waysToFitInSteps(part, of, USUAL_SHOP, withoutMemory))
+  for (const { share, answer } of waysToFitInSteps(part, allFrom(of), USUAL_SHOP, withoutMemory))
     if (share >= 0.6) return answer.ways
   return []
 }

@@ -2,6 +2,7 @@
  * Laws of pairs. Every case compares what lies at spots of the two finished faces as they hang, by maps of its own: which
  * leaf, and which spot of the log.
  */
+import { allFrom } from '../../src/core/job/part-flitches'
 import { describe, expect, it } from 'vitest'
 import { derive, type DerivedPart } from '../../src/core/derive'
 import type { Answers } from '../../src/core/fit/answers'
@@ -93,7 +94,8 @@ function laidCheaply(job: Job, pair: Pair): Pick<Case, 'first' | 'second' | 'tol
         ? (null as ReturnType<typeof find>)
         : find()
   const [flitch] = job.flitches
-  const lay = (part: Part): LaidFace => layFace(pairedPart(part, job, lay, answers).part, flitch!, job.shop, answers)
+  const lay = (part: Part): LaidFace =>
+    layFace(pairedPart(part, job, lay, answers).part, allFrom(flitch!), job.shop, answers)
   const [first, second] = [lay(job.parts[0]!), lay(job.parts[1]!)]
   return { first, second, told: reportPair(pair, first, second)[0] }
 }

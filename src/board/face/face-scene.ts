@@ -1,6 +1,6 @@
 import type { DerivedPart } from '../../core/derive'
 import type { Finding } from '../../core/finding'
-import type { Piece } from '../../core/fit/lay-face'
+import { flitchesOf, otherFlitch, type Piece } from '../../core/fit/lay-face'
 import { pieceParts } from '../../core/fit/piece-parts'
 import { boxAround, boxCentre, type Box } from '../../core/geometry/box'
 import { between, point, type Point } from '../../core/geometry/point'
@@ -10,6 +10,7 @@ import { centreOfFace } from '../../core/faces/field'
 import { isBandJoint } from '../../core/patterns/pattern'
 import { findLeaf, leafOutline, placeInSequence } from '../../core/leaves/bundle'
 import type { Flitch } from '../../core/leaves/flitch'
+import { ofFlitch } from '../../core/leaves/flitch-words'
 import type { Leaf } from '../../core/leaves/leaf'
 import type { PairReport } from '../../core/seams/pair-report'
 import { whereTheOther } from '../../core/sheets/pair-words'
@@ -25,6 +26,7 @@ import type {
   FaceSpot,
   LeafPictures,
   LeafWood,
+  PicturesOf,
 } from '../board-types'
 import type { FinishedLook } from '../../store/session.svelte'
 import { faceBeside } from './face-beside'
@@ -36,7 +38,7 @@ export interface FaceSceneOptions {
   /** As the part says, unless told otherwise. */
   readonly lying?: boolean
   readonly selected?: BoardTarget | null
-  readonly pictures?: LeafPictures
+  readonly pictures?: PicturesOf
   readonly showLeaves?: boolean
   /** The numbers by which findings are listed; those without one are not marked. */
   readonly numbers?: ReadonlyMap<Finding, number>
@@ -52,7 +54,9 @@ export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceSce
   const { unit, colours, lying = part.part.lying, selected = null, showLeaves = false, finished = null } = options
   const drawnCells = (one: DerivedPart) => {
     const cells = faceCells(one, options.pictures)
-    return finished ? shining(one, cells, finished, lying) : cells
+    return finished
+      ? cells.map((cell, i) => ({ ...cell, shine: shineIn(cell, one.pieces[i]!, finished, lying) }))
+      : cells
   }
   return {
     label: faceLabel(part, unit),
@@ -77,23 +81,29 @@ export function faceScene(part: DerivedPart, options: FaceSceneOptions): FaceSce
   }
 }
 
-export const faceCells = (part: DerivedPart, pictures?: LeafPictures): readonly FaceCell[] =>
-  part.pieces.map((piece) => ({
-    id: piece.cell.id,
-    ring: piece.cell.face.ring,
-    leaf: piece.leaf?.number ?? null,
-    turnedOver: piece.cell.turn.turnedOver,
-    leafToPanel: piece.leafToPanel,
-    wood: pieceWood(part.flitch, piece, pictures),
-    made: faceMade(part.flitch, piece, pictures),
-    shine: 0,
-  }))
+/** One for each piece, in the order of the pieces. */
+export function faceCells(part: DerivedPart, pictures: PicturesOf = () => null): readonly FaceCell[] {
+  const known = new Map(flitchesOf(part).map((flitch) => [flitch.id, pictures(flitch)]))
+  return part.pieces.map((piece) => {
+    const own = known.get(piece.flitch.id) ?? null
+    return {
+      id: piece.cell.id,
+      ring: piece.cell.face.ring,
+      leaf: piece.leaf?.number ?? null,
+      turnedOver: piece.cell.turn.turnedOver,
+      leafToPanel: piece.leafToPanel,
+      wood: pieceWood(piece, own),
+      made: faceMade(piece, own),
+      shine: 0,
+    }
+  })
+}
 
-const shining = (part: DerivedPart, cells: readonly FaceCell[], look: FinishedLook, lying: boolean) =>
-  cells.map((cell) => ({ ...cell, shine: look.shine * shineOf(cell, part.flitch, look.lightFrom, lying) }))
+const shineIn = (cell: FaceCell, { flitch }: Piece, look: FinishedLook, lying: boolean): number =>
+  look.shine * shineOf(cell, flitch, look.lightFrom, lying)
 
-function faceMade(flitch: Flitch, piece: Piece, pictures?: LeafPictures): FaceMade | null {
-  const { made, leafToPanel } = piece
+function faceMade(piece: Piece, pictures: LeafPictures | null): FaceMade | null {
+  const { made, flitch, leafToPanel } = piece
   if (!made) return null
   const onPanel = (p: Point<'leaf'>) => transformPoint(leafToPanel, p)
   return {
@@ -122,12 +132,12 @@ export const faceSeams = (part: DerivedPart): FaceScene['seams'] =>
 export const faceString = ({ border }: DerivedPart): FaceScene['string'] =>
   border?.string ? { outside: border.string.outside.ring, inside: border.string.inside.ring } : null
 
-function pieceWood(flitch: Flitch, { leaf }: Piece, pictures?: LeafPictures): LeafWood {
+function pieceWood({ flitch, leaf }: Piece, pictures: LeafPictures | null): LeafWood {
   if (leaf) return leafWood(flitch, leaf, pictures)
   return { outline: [], cut: flitch.cut, place: 0, defects: [], picture: null }
 }
 
-export const leafWood = (flitch: Flitch, leaf: Leaf, pictures?: LeafPictures): LeafWood => ({
+export const leafWood = (flitch: Flitch, leaf: Leaf, pictures: LeafPictures | null): LeafWood => ({
   outline: leafOutline(flitch, leaf),
   cut: flitch.cut,
   place: placeInSequence(flitch, leaf.number),
@@ -135,9 +145,12 @@ export const leafWood = (flitch: Flitch, leaf: Leaf, pictures?: LeafPictures): L
   picture: pictures?.get(leaf.number) ?? null,
 })
 
-function faceLabel({ part, pieces, seams, pairs }: DerivedPart, unit: LengthUnit): string {
-  const leaves = pieces.map(({ leaf, cell }) =>
-    leaf ? `${leaf.number}${cell.turn.turnedOver ? ' turned over' : ''}` : 'no leaf',
+function faceLabel(face: DerivedPart, unit: LengthUnit): string {
+  const { part, pieces, seams, pairs } = face
+  const leaves = pieces.map((piece) =>
+    piece.leaf
+      ? `${piece.leaf.number}${ofFlitch(otherFlitch(face, piece))}${piece.cell.turn.turnedOver ? ' turned over' : ''}`
+      : 'no leaf',
   )
   const size = `${showLength(part.width, unit, 'whole')} by ${showLength(part.length, unit, 'whole')}`
   return `Face of ${part.name}, ${size}, ${seams.length} ${seams.length === 1 ? 'seam' : 'seams'}. Leaves: ${leaves.join(', ')}.${pairs.map((report) => besideLabel(report, part, unit)).join('')}`
@@ -169,7 +182,7 @@ export function findingPlace({ sizes, pieces, seams }: DerivedPart, { place }: F
     return piece ? boxCentre(boxAround(piece.cell.face.ring)) : null
   }
   const { leaf, at } = place
-  const laid = pieces.filter((piece) => piece.leaf?.number === leaf.leaf)
+  const laid = pieces.filter((piece) => piece.flitch.id === leaf.flitch && piece.leaf?.number === leaf.leaf)
   if (!at) return laid[0] ? boxCentre(boxAround(laid[0].cell.face.ring)) : null
   const spots = laid.map((piece) => ({ piece, spot: transformPoint(piece.leafToPanel, at) }))
   const seen = spots.find(({ piece, spot }) => ringCovers(piece.cell.face.ring, spot)) ?? spots[0]

@@ -1,7 +1,7 @@
 import type { DerivedPart } from '../../core/derive'
 import { boxRing } from '../../core/geometry/box'
 import { pixelRatio } from '../board-stage'
-import type { BoardColours, LeafPictures } from '../board-types'
+import type { BoardColours, PicturesOf } from '../board-types'
 import { traceRing } from '../paint/paths'
 import { fitView, viewTransform } from '../view'
 import { faceCells, faceSeams } from './face-scene'
@@ -14,7 +14,7 @@ export function drawSmallFace(
   canvas: HTMLCanvasElement,
   face: DerivedPart,
   colours: BoardColours,
-  pictures?: LeafPictures,
+  pictures?: PicturesOf,
 ): void {
   const { width, height } = canvas.getBoundingClientRect()
   const ratio = pixelRatio()

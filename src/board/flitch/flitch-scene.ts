@@ -18,17 +18,16 @@ export interface FlitchSceneOptions {
 
 /** A flitch as it is laid out on the floor: its leaves in sequence. */
 export function flitchScene(flitch: Flitch, options: FlitchSceneOptions): FlitchScene {
-  const parts = options.parts.filter((part) => part.flitch.id === flitch.id)
   const leaves = flitch.leaves.map((leaf): FlitchLeaf => {
     const box = boxAround(leafOutline(flitch, leaf))
     return {
       number: leaf.number,
-      wood: leafWood(flitch, leaf, options.pictures),
+      wood: leafWood(flitch, leaf, options.pictures ?? null),
       state: leaf.state,
       width: boxWidth(box),
       length: boxHeight(box),
       note: leaf.note,
-      taken: parts.flatMap((part) => takenFrom(part, null, leaf.number, null)),
+      taken: options.parts.flatMap((part) => takenFrom(part, null, { flitch: flitch.id, leaf: leaf.number }, null)),
     }
   })
   const kept = leaves.filter(({ state }) => state !== 'in use').length

@@ -1,19 +1,20 @@
 import type { DerivedPart } from '../../core/derive'
-import { groupOf, type Piece } from '../../core/fit/lay-face'
+import { flitchesOf, groupOf, otherFlitch, type Piece } from '../../core/fit/lay-face'
 import { cutLines } from '../../core/fit/cut-lines'
 import { backOnLeaf, pieceParts, placeOnLeaf } from '../../core/fit/piece-parts'
 import { originOnLeaf } from '../../core/fit/placement'
 import { add } from '../../core/geometry/point'
 import { transformRegion, type Region } from '../../core/geometry/polygon'
 import { translation } from '../../core/geometry/transform'
-import type { CellId } from '../../core/ids'
+import type { CellId, LeafRef } from '../../core/ids'
 import { isBorderPiece } from '../../core/faces/window-group'
 import { findLeaf, leafOutline } from '../../core/leaves/bundle'
+import { ofFlitch } from '../../core/leaves/flitch-words'
 import { usableArea } from '../../core/leaves/usable'
 import type { Shop } from '../../core/shop'
 import { bareLength, showLength } from '../../core/units/show-length'
 import type { LengthUnit } from '../../core/units/unit'
-import type { BoardColours, BoardTarget, LeafPictures, LeafScene, LeafWindow, TakenPiece } from '../board-types'
+import type { BoardColours, BoardTarget, LeafScene, LeafWindow, PicturesOf, TakenPiece } from '../board-types'
 import type { Room } from '../../core/fit/room-to-move'
 import { leafWood } from '../face/face-scene'
 import { reach, roomToMove } from '../../core/fit/room-to-move'
@@ -26,27 +27,28 @@ export interface LeafSceneOptions {
   readonly parts: readonly DerivedPart[]
   /** Which of the part's pieces, where it takes several of this leaf; else the first. */
   readonly cell?: CellId | null
-  readonly pictures?: LeafPictures
+  readonly pictures?: PicturesOf
   readonly selected?: BoardTarget | null
 }
 
-/** A leaf as it is drawn with a part's window on it; null where the part's flitch has no such leaf. */
-export function leafScene(part: DerivedPart, number: number, options: LeafSceneOptions): LeafScene | null {
-  const leaf = findLeaf(part.flitch, number)
-  if (!leaf) return null
-  const ours = part.pieces.filter((piece) => piece.leaf?.number === number)
+/** A leaf as it is drawn with a part's window on it; null where no flitch that the part is cut from has such a leaf. */
+export function leafScene(part: DerivedPart, ref: LeafRef, options: LeafSceneOptions): LeafScene | null {
+  const flitch = flitchesOf(part).find(({ id }) => id === ref.flitch)
+  const leaf = flitch && findLeaf(flitch, ref.leaf)
+  if (!flitch || !leaf) return null
+  const ours = part.pieces.filter((piece) => piece.flitch.id === ref.flitch && piece.leaf?.number === ref.leaf)
   const piece = ours.find(({ cell }) => cell.id === options.cell) ?? ours[0] ?? null
   const window = piece && leafWindow(part, piece)
   return {
-    label: leafLabel(part, number, window, options.unit),
+    label: leafLabel(part, `${ref.leaf}${ofFlitch(otherFlitch(part, { flitch }))}`, window, options.unit),
     unit: options.unit,
     colours: options.colours,
-    number,
-    wood: leafWood(part.flitch, leaf, options.pictures),
-    usable: (piece?.made ? null : piece?.usable) ?? usableArea(part.flitch, leaf, options.shop, part.part.showClass),
+    number: ref.leaf,
+    wood: leafWood(flitch, leaf, options.pictures?.(flitch) ?? null),
+    usable: (piece?.made ? null : piece?.usable) ?? usableArea(flitch, leaf, options.shop, part.part.showClass),
     window,
-    cuts: piece ? cutLines(piece, leafOutline(part.flitch, leaf)) : [],
-    taken: options.parts.flatMap((other) => takenFrom(other, part, number, piece)),
+    cuts: piece ? cutLines(piece, leafOutline(flitch, leaf)) : [],
+    taken: options.parts.flatMap((other) => takenFrom(other, part, ref, piece)),
     selected: options.selected ?? null,
   }
 }
@@ -92,15 +94,16 @@ function knownReach(play: Region<'leaf'>, { rough }: Piece): Region<'leaf'> {
 export function takenFrom(
   other: DerivedPart,
   part: DerivedPart | null,
-  number: number,
+  { flitch, leaf: number }: LeafRef,
   inHand: Piece | null,
 ): readonly TakenPiece[] {
-  if (part && other.flitch.id !== part.flitch.id) return []
-  const taken = other.pieces.flatMap((piece) =>
-    pieceParts(piece)
-      .filter(({ leaf }) => leaf === number)
-      .map(({ rough }) => ({ piece, rough })),
-  )
+  const taken = other.pieces
+    .filter((piece) => piece.flitch.id === flitch)
+    .flatMap((piece) =>
+      pieceParts(piece)
+        .filter(({ leaf }) => leaf === number)
+        .map(({ rough }) => ({ piece, rough })),
+    )
   const pieces = new Set(taken.map(({ piece }) => piece.cell.id)).size
   const isOwn = other.part.id === part?.part.id
   return taken
@@ -115,7 +118,7 @@ export function takenFrom(
     )
 }
 
-function leafLabel({ part }: DerivedPart, number: number, window: LeafWindow | null, unit: LengthUnit): string {
+function leafLabel({ part }: DerivedPart, number: string, window: LeafWindow | null, unit: LengthUnit): string {
   if (!window) return `Leaf ${number}, no piece of ${part.name} lies on it.`
   const place = showLength(window.origin.y, unit, 'place')
   const whose = `${part.name}${isBorderPiece(window.cell) ? ', its border' : ''}`

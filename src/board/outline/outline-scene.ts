@@ -25,7 +25,7 @@ export function outlineScene(flitch: Flitch, number: number, options: OutlineSce
     colours: options.colours,
     number,
     outline,
-    wood: leafWood(flitch, leaf, options.pictures),
+    wood: leafWood(flitch, leaf, options.pictures ?? null),
     tool: options.tool,
     drawnKind: options.drawnKind,
     selected: options.selected ?? null,

@@ -2,13 +2,13 @@ import type { DerivedPart } from '../../core/derive'
 import type { PartId } from '../../core/ids'
 import type { ShowClass } from '../../core/shop'
 import type { LengthUnit } from '../../core/units/unit'
-import type { BoardColours, LeafPictures, PartsScene } from '../board-types'
+import type { BoardColours, PicturesOf, PartsScene } from '../board-types'
 import { faceCells, faceSeams, faceString } from '../face/face-scene'
 
 export interface PartsSceneOptions {
   readonly unit: LengthUnit
   readonly colours: BoardColours
-  readonly pictures?: LeafPictures
+  readonly pictures?: PicturesOf
   readonly selected?: PartId | null
 }
 

@@ -10,6 +10,7 @@ import { checkLeaves } from './leaves'
 import { checkJointing } from './jointing'
 import { checkMadeUp } from './made-up'
 import { checkMeeting } from './meeting'
+import { checkBorderStep } from './border-step'
 import { checkUpEnd } from './up-end'
 import { checkWidths } from './widths'
 
@@ -32,6 +33,7 @@ export function checkFace(
     ...checkJointing(face, seams, shop),
     ...checkMadeUp(face),
     ...checkUpEnd(face),
+    ...checkBorderStep(face),
   ]
   return inOrder(found)
 }

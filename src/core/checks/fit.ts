@@ -2,6 +2,7 @@ import type { Finding, Remedy } from '../finding'
 import { placeOnLeaf, pieceParts, type PiecePart } from '../fit/piece-parts'
 import { lacksOf, type Lack, type LeafSide } from '../fit/lack'
 import { groupsOf, type LaidFace, type LaidGroup, type Piece } from '../fit/lay-face'
+import { ofOther } from './of-other'
 import { BORDER } from '../faces/window-group'
 import type { Side } from '../geometry/box'
 import { boxAround, boxesOverlap, regionBox } from '../geometry/box'
@@ -70,7 +71,7 @@ const ofBorder = ({ group }: LaidGroup): Finding['about'] => (group === BORDER ?
 function pieceFindings(face: LaidFace, piece: Piece, shop: Shop, remedies: readonly Remedy[]): readonly Finding[] {
   if (!piece.leaf) return []
   const hit = pieceParts(piece).flatMap((part) => {
-    const leaf = findLeaf(face.flitch, part.leaf)
+    const leaf = findLeaf(piece.flitch, part.leaf)
     const avoided = leaf ? defectsToAvoid(leaf, shop, face.part.showClass) : []
     return avoided
       .filter((defect) => isHit(piece, part, defect, shop))
@@ -112,12 +113,18 @@ function defectFinding(
     part: face.part.id,
     place: {
       on: 'leaf',
-      leaf: { flitch: face.flitch.id, leaf: part.leaf },
+      leaf: { flitch: piece.flitch.id, leaf: part.leaf },
       at: point((box.min.x + box.max.x) / 2, (box.min.y + box.max.y) / 2),
     },
     measured: shop.clearance[defect.kind],
     limit: shop.clearance[defect.kind],
-    about: { leaf: part.leaf, kind: defect.kind, cell: piece.cell.id, showClass: face.part.showClass },
+    about: {
+      leaf: part.leaf,
+      ...ofOther(face, piece),
+      kind: defect.kind,
+      cell: piece.cell.id,
+      showClass: face.part.showClass,
+    },
     remedies,
   }
 }
@@ -128,10 +135,10 @@ function lackFinding(face: LaidFace, piece: Piece, lack: Lack, remedies: readonl
     code: atEnd ? 'short' : 'narrow',
     grade: 'wrong',
     part: face.part.id,
-    place: { on: 'leaf', leaf: { flitch: face.flitch.id, leaf: piece.leaf!.number }, at: placeOnLeaf(piece, lack.at) },
+    place: { on: 'leaf', leaf: { flitch: piece.flitch.id, leaf: piece.leaf!.number }, at: placeOnLeaf(piece, lack.at) },
     measured: lack.by,
     limit: 0,
-    about: { leaf: piece.leaf!.number, side: lack.side, cell: piece.cell.id },
+    about: { leaf: piece.leaf!.number, ...ofOther(face, piece), side: lack.side, cell: piece.cell.id },
     remedies: [...overhangRemedy(face, piece, lack), ...remedies],
   }
 }

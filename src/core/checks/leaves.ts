@@ -1,5 +1,6 @@
 import type { Finding } from '../finding'
-import { fieldPieces, type LaidFace } from '../fit/lay-face'
+import { fieldPieces, flitchesOf, type LaidFace, type Piece } from '../fit/lay-face'
+import type { Flitch } from '../leaves/flitch'
 import { placeInSequence } from '../leaves/bundle'
 
 /** Whether there are leaves for all cells, in the sequence of the log. */
@@ -9,19 +10,41 @@ export const checkLeaves = (face: LaidFace): readonly Finding[] => [
   ...droppedNudges(face),
 ]
 
+/** Of a border that is cut from another flitch than the field it is told by itself. */
 function noLeaf(face: LaidFace): readonly Finding[] {
-  const lacking = face.pieces.filter(({ leaf }) => leaf === null)
+  const [own, ...others] = flitchesOf(face).map((flitch) => ({
+    flitch,
+    pieces: face.pieces.filter((piece) => piece.flitch.id === flitch.id),
+  }))
+  return [
+    ...(own ? lackingIn(face, own.pieces, (lacking) => earlierStart(face, lacking)) : []),
+    ...others.flatMap(({ flitch, pieces }) => lackingIn(face, pieces, () => [], flitch)),
+  ]
+}
+
+function lackingIn(
+  { part }: LaidFace,
+  pieces: readonly Piece[],
+  remedies: (lacking: number) => Finding['remedies'],
+  ofBorder: Flitch | null = null,
+): readonly Finding[] {
+  const lacking = pieces.filter(({ leaf }) => leaf === null)
   if (lacking.length === 0) return []
   return [
     {
       code: 'no-leaf',
       grade: 'wrong',
-      part: face.part.id,
+      part: part.id,
       place: { on: 'cell', cell: lacking[0]!.cell.id },
-      measured: face.pieces.length - lacking.length,
-      limit: face.pieces.length,
-      about: { lacking: lacking.length, needed: face.pieces.length, first: face.part.recipe.firstLeaf },
-      remedies: earlierStart(face, lacking.length),
+      measured: pieces.length - lacking.length,
+      limit: pieces.length,
+      about: {
+        lacking: lacking.length,
+        needed: pieces.length,
+        first: part.recipe.firstLeaf,
+        ...(ofBorder && { ofFlitch: ofBorder.name }),
+      },
+      remedies: remedies(lacking.length),
     },
   ]
 }

@@ -6,7 +6,15 @@ import { patchSentences } from './patch-wording'
 
 const spot = { at: point<'leaf'>(120, 412), fromNumberedEnd: 411.6, fromLeft: 120, fromRight: 95.2 }
 const other = { leaf: 4, state: 'in use', steps: 1, spot, trouble: null } as const
-const place: PatchPlace = { cell: 'L1', leaf: 3, turnedOver: true, spot, others: [other] }
+const place: PatchPlace = {
+  cell: 'L1',
+  flitch: 'walnut',
+  ofFlitch: null,
+  leaf: 3,
+  turnedOver: true,
+  spot,
+  others: [other],
+}
 
 describe('[S28] words for a patch', () => {
   it('the leaf, the next one, and how to lay it', () => {

@@ -1,3 +1,4 @@
+import { ofFlitch } from '../leaves/flitch-words'
 import type { LeafSpot, PatchLeaf, PatchPlace } from '../seams/find-patch'
 import { showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
@@ -12,7 +13,7 @@ const NEAREST = 3
 export function patchSentences(place: PatchPlace, unit: LengthUnit, offcut: string | null = null): readonly string[] {
   const free = place.others.find(({ trouble }) => trouble === null)
   return [
-    `This is leaf ${place.leaf}, ${place.turnedOver ? 'turned over' : 'number up'}. ${spotWords(place.spot, unit)}`,
+    `This is leaf ${place.leaf}${ofFlitch(place.ofFlitch)}, ${place.turnedOver ? 'turned over' : 'number up'}. ${spotWords(place.spot, unit)}`,
     ...(offcut ? [offcut] : []),
     ...place.others.slice(0, NEAREST).map((other) => otherSentence(other, unit)),
     ...(free && place.others.indexOf(free) >= NEAREST
@@ -28,8 +29,8 @@ export function patchSentences(place: PatchPlace, unit: LengthUnit, offcut: stri
 }
 
 /** For the mark on the face itself: `leaf 4, turned over`. */
-export const patchMark = ({ leaf, turnedOver }: PatchPlace): string =>
-  `leaf ${leaf}, ${turnedOver ? 'turned over' : 'number up'}`
+export const patchMark = ({ leaf, ofFlitch: of, turnedOver }: PatchPlace): string =>
+  `leaf ${leaf}${ofFlitch(of)}, ${turnedOver ? 'turned over' : 'number up'}`
 
 function spotWords(spot: LeafSpot | null, unit: LengthUnit): string {
   const say = (length: number) => showLength(length, unit, 'place')

@@ -1,14 +1,19 @@
 import type { Finding } from '../finding'
-import type { LaidFace, Piece } from '../fit/lay-face'
+import { flitchesOf, type LaidFace, type Piece } from '../fit/lay-face'
+import type { Flitch } from '../leaves/flitch'
 
 /**
  * Crotch has an end that is up. Tells the pieces whose figure would lie upside down in the panel as it is drawn; where
  * pieces lie round a centre or on the slant there is no such end to keep.
  */
-export function checkUpEnd(face: LaidFace): readonly Finding[] {
-  if (face.flitch.figure !== 'crotch') return []
-  const upright = face.pieces.filter(({ leaf, cell }) => leaf !== null && cell.turn.spun !== null)
-  const down = upright.filter((piece) => liesUpsideDown(piece, face.flitch.upEnd))
+export const checkUpEnd = (face: LaidFace): readonly Finding[] =>
+  flitchesOf(face).flatMap((flitch) => upsideDown(face, flitch))
+
+function upsideDown(face: LaidFace, flitch: Flitch): readonly Finding[] {
+  if (flitch.figure !== 'crotch') return []
+  const pieces = face.pieces.filter((piece) => piece.flitch.id === flitch.id)
+  const upright = pieces.filter(({ leaf, cell }) => leaf !== null && cell.turn.spun !== null)
+  const down = upright.filter((piece) => liesUpsideDown(piece, flitch.upEnd))
   if (down.length === 0) return []
   return [
     {
@@ -19,9 +24,9 @@ export function checkUpEnd(face: LaidFace): readonly Finding[] {
       measured: down.length,
       limit: 0,
       about: {
-        of: face.pieces.length,
+        of: pieces.length,
         cells: down.map(({ cell }) => cell.id).join(', '),
-        end: face.flitch.upEnd,
+        end: flitch.upEnd,
       },
       remedies: [],
     },

@@ -4,6 +4,7 @@ import { intersect } from '../geometry/clip'
 import { overlapArea } from '../geometry/overlap'
 import { regionArea } from '../geometry/polygon'
 import type { LaidFace, Piece } from '../fit/lay-face'
+import { ofOther } from './of-other'
 import { pieceParts, type PiecePart } from '../fit/piece-parts'
 import type { PartId } from '../ids'
 
@@ -26,7 +27,7 @@ export function checkUsedTwice(faces: readonly LaidFace[]): ReadonlyMap<PartId, 
   faces.forEach((face, order) => {
     for (const piece of face.pieces) {
       for (const part of pieceParts(piece)) {
-        const key = `${face.flitch.id} ${part.leaf}`
+        const key = `${piece.flitch.id} ${part.leaf}`
         byLeaf.set(key, [...(byLeaf.get(key) ?? []), { face, piece, part, order }])
       }
     }
@@ -64,13 +65,14 @@ const usedTwice = (earlier: Claim, later: Claim, area: number): Finding => ({
   part: later.face.part.id,
   place: {
     on: 'leaf',
-    leaf: { flitch: later.face.flitch.id, leaf: later.part.leaf },
+    leaf: { flitch: later.piece.flitch.id, leaf: later.part.leaf },
     at: later.part.rough[0]![0][0]!,
   },
   measured: area,
   limit: 0,
   about: {
     leaf: later.part.leaf,
+    ...ofOther(later.face, later.piece),
     other: earlier.face.part.name,
     cell: later.piece.cell.id,
     same: earlier.face === later.face ? 1 : 0,

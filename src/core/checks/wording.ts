@@ -1,5 +1,6 @@
 import type { Finding, FindingCode, Remedy } from '../finding'
 import { WHOLE_RUN } from '../job/make-up'
+import { ofFlitch } from '../leaves/flitch-words'
 import type { LengthUnit } from '../units/unit'
 import { showLength } from '../units/show-length'
 import { breaksWords, diamondWords, nothingAskedWords, offsetWords } from './claim-wording'
@@ -12,18 +13,23 @@ interface Say {
   readonly seam: (length: number) => string
   readonly place: (length: number) => string
   readonly depth: (length: number) => string
+  readonly thickness: (length: number) => string
 }
 
 const sayIn = (unit: LengthUnit): Say => ({
   seam: (length) => showLength(length, unit, 'seam'),
   place: (length) => showLength(length, unit, 'place'),
   depth: (length) => showLength(length, unit, 'depth'),
+  thickness: (length) => showLength(length, unit, 'exact'),
 })
 
 const plural = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
 
 const text = (finding: Finding, key: string): string => String(finding.about[key] ?? '')
 const number = (finding: Finding, key: string): number => Number(finding.about[key] ?? 0)
+/** A leaf by its number, and its flitch where that is not the field's: `7`, `7 of “Maple”`. */
+const leafOf = (f: Finding): string =>
+  `${text(f, 'leaf')}${ofFlitch(f.about['ofFlitch'] === undefined ? null : text(f, 'ofFlitch'))}`
 const measured = (finding: Finding): number => finding.measured ?? 0
 const limit = (finding: Finding): number => finding.limit ?? 0
 
@@ -87,24 +93,26 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   'outside-play': (f, say) =>
     `The window${f.about['border'] === 1 ? ' of the border' : ''} lies ${say.seam(measured(f))} outside its room to move${direction(f, say)}.`,
   short: (f, say) =>
-    `Leaf ${text(f, 'leaf')} is ${say.seam(measured(f))} short ${SIDE_WORDS[text(f, 'side')]}. Take less overhang there, move the window, or start at another leaf.`,
+    `Leaf ${leafOf(f)} is ${say.seam(measured(f))} short ${SIDE_WORDS[text(f, 'side')]}. Take less overhang there, move the window, or start at another leaf.`,
   narrow: (f, say) =>
-    `Leaf ${text(f, 'leaf')} is ${say.seam(measured(f))} too narrow ${SIDE_WORDS[text(f, 'side')]}. Move the window, take more leaves, or start at another leaf.`,
+    `Leaf ${leafOf(f)} is ${say.seam(measured(f))} too narrow ${SIDE_WORDS[text(f, 'side')]}. Move the window, take more leaves, or start at another leaf.`,
   sliver: (f, say) =>
     measured(f) <= 0
       ? `Nothing of leaf ${text(f, 'leaf')} is left after trimming: it lies wholly in the overhang. Take less overhang and one leaf fewer, or choose balance.`
       : `Leaf ${text(f, 'leaf')} shows as a sliver of ${say.seam(measured(f))}; under ${say.seam(limit(f))} it looks like a mistake. Choose balance, or another width.`,
   'defect-in-face': (f, say) =>
-    `${capital(DEFECT_WORDS[text(f, 'kind')] ?? text(f, 'kind'))} of leaf ${text(f, 'leaf')}, with ${say.seam(limit(f))} kept clear round it, lies in the piece. Move the window, take another leaf, or repair it.`,
+    `${capital(DEFECT_WORDS[text(f, 'kind')] ?? text(f, 'kind'))} of leaf ${leafOf(f)}, with ${say.seam(limit(f))} kept clear round it, lies in the piece. Move the window, take another leaf, or repair it.`,
   'used-twice': (f) =>
     number(f, 'same') === 1
-      ? `Two pieces of this part claim the same wood of leaf ${text(f, 'leaf')}. Choose another leaf for one of them.`
-      : `“${text(f, 'other')}” has already taken this wood of leaf ${text(f, 'leaf')}. Start at another leaf, or move the window.`,
+      ? `Two pieces of this part claim the same wood of leaf ${leafOf(f)}. Choose another leaf for one of them.`
+      : `“${text(f, 'other')}” has already taken this wood of leaf ${leafOf(f)}. Start at another leaf, or move the window.`,
   'sequence-broken': (f) => sequenceWords(f),
   'overhang-small': (f, say) =>
     `The sheet stands over only ${say.seam(measured(f))} (${text(f, 'sides')}). With less than ${say.seam(limit(f))} an edge may come out bare.`,
   'no-leaf': (f) =>
-    `From leaf ${text(f, 'first')} on there are leaves for only ${measured(f)} of ${limit(f)} pieces. Start at an earlier leaf, or take fewer.`,
+    f.about['ofFlitch'] !== undefined
+      ? `“${text(f, 'ofFlitch')}” has leaves for only ${measured(f)} of the border’s ${limit(f)} pieces. Let the border start at an earlier leaf, take fewer leaves for it, or cut it from another flitch.`
+      : `From leaf ${text(f, 'first')} on there are leaves for only ${measured(f)} of ${limit(f)} pieces. Start at an earlier leaf, or take fewer.`,
   'bare-width': (f, say) =>
     `${say.seam(measured(f))} of the width has no wood: the leaves are too few or too narrow. Take more leaves, or start at an earlier one.`,
   'figure-meets': (f, say) =>
@@ -134,6 +142,8 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
       : `The figure lies upside down in ${plural(measured(f), 'piece', 'pieces')} of ${number(f, 'of')}: ${text(f, 'cells')}. Crotch shows which end is up; take a match that spins no leaf, or other numbered ends.`,
   'pair-meets': pairMeetsWords,
   'pair-void': (f, say) => pairVoidWords(f, say.seam),
+  'border-step': (f, say) =>
+    `The border’s veneer is ${say.thickness(number(f, 'border'))} thick, the field’s ${say.thickness(number(f, 'field'))}: a step of ${say.thickness(Math.abs(measured(f)))} all round. Bring both to one thickness before they are taped; or press over a soft caul, and level the step by hand, so that the thinner one is not sanded through.`,
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
 }

@@ -1,5 +1,6 @@
 import type { Point, Space } from '../geometry/point'
 import type { FlitchId, LeafRef, PartId } from '../ids'
+import { borderFlitchTrouble } from '../job/check-border'
 import { flitchTrouble, checkLeaf } from '../job/check-flitch'
 import { partTrouble } from '../job/check-part'
 import type { Job, Part } from '../job/job'
@@ -47,7 +48,8 @@ export function changeWithinPart(job: Job, id: PartId, change: Change<Part>): Ne
   const changed = change(part)
   if (!changed.ok) return changed
   if (changed.value === part) return ok(job)
-  const wrong = partTrouble(changed.value, partInWords(nth, changed.value.name))
+  const owner = partInWords(nth, changed.value.name)
+  const wrong = partTrouble(changed.value, owner) ?? borderFlitchTrouble(changed.value, job.flitches, owner)
   return wrong ? refused(wrong) : ok({ ...job, parts: job.parts.with(nth, changed.value) })
 }
 

@@ -12,6 +12,7 @@ export type CommandTrouble =
   | { readonly trouble: 'flitch in use'; readonly flitch: string; readonly parts: readonly string[] }
   | { readonly trouble: 'no such point'; readonly point: number; readonly points: number }
   | { readonly trouble: 'too few points' }
+  | { readonly trouble: 'two flitches' }
   | { readonly trouble: 'leaf already there'; readonly leaf: number }
   | { readonly trouble: 'not safe'; readonly leaf: number; readonly piece: string; readonly why: string }
   | CutAlready
@@ -40,6 +41,8 @@ export function commandSentence(trouble: CommandTrouble, length?: LengthWords): 
       return `The outline has no point ${trouble.point + 1}: it has ${trouble.points}.`
     case 'too few points':
       return 'An outline needs at least 3 points; this one can spare none.'
+    case 'two flitches':
+      return 'Field and border are cut from two flitches here: their leaves can’t change places.'
     case 'leaf already there':
       return `There is a leaf ${trouble.leaf} in the flitch already.`
     case 'not safe':

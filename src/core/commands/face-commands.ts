@@ -1,6 +1,6 @@
 import { distance, point, type Point } from '../geometry/point'
 import type { CellId, PartId, WindowGroup } from '../ids'
-import { BORDER, isBorderPiece, WINDOW } from '../faces/window-group'
+import { WINDOW } from '../faces/window-group'
 import { figureTrouble } from '../job/check-part'
 import type { Job, Nudge, Part } from '../job/job'
 import type { MakeUp } from '../job/make-up'
@@ -22,6 +22,7 @@ import {
 } from '../patterns/recipe'
 import { pressingRelaid } from '../press/follow-flitch'
 import { ok, refused } from '../result'
+import { flitchOfCell, onlyOfBorder } from './border-places'
 import { movedBy, otherLeaf } from './fixed-cuts'
 import { changeWithinPart, isSamePoint, patched, withEntry, type Next } from './change-within'
 
@@ -108,12 +109,6 @@ function voided(part: Part, after: Recipe): Partial<Part> {
   return {}
 }
 
-function onlyOfBorder({ positions, chosen, nudges }: Part): Pick<Part, 'positions' | 'chosen' | 'nudges'> {
-  const only = <T>(all: Readonly<Record<string, T>>): Readonly<Record<string, T>> =>
-    Object.fromEntries(Object.entries(all).filter(([of]) => of === BORDER || isBorderPiece(of)))
-  return { positions: only(positions), chosen: only(chosen), nudges: only(nudges) }
-}
-
 function isFromOtherSheets(before: Recipe, after: Recipe): boolean {
   if (isSetPiece(before) && isSetPiece(after)) return before.sheetOf !== after.sheetOf
   return before.pattern === 'radial' && after.pattern === 'radial' && before.eachFrom !== after.eachFrom
@@ -144,10 +139,10 @@ export const takePlaces = (job: Job, id: PartId, { recipe, positions, chosen, nu
     ok({ ...part, recipe: { ...part.recipe, firstLeaf: recipe.firstLeaf }, positions, chosen, nudges }),
   )
 
-/** Puts a leaf of the part's flitch into a cell; null leaves the cell to the run. */
+/** Puts a leaf of the flitch that a cell is cut from into it; null leaves the cell to the run. */
 export const chooseLeaf = (job: Job, id: PartId, cell: CellId, leaf: number | null): Next =>
   changeWithinPart(job, id, (part) => {
-    if (leaf !== null && !hasLeaf(job, part, leaf)) return refused(noLeaf(leaf))
+    if (leaf !== null && !hasLeaf(job, part, cell, leaf)) return refused(noLeaf(leaf))
     if ((part.chosen[cell] ?? null) === leaf) return ok(part)
     const cut = leaf === null ? null : otherLeaf(job, id, cell, leaf)
     if (cut) return refused(cut)
@@ -157,8 +152,9 @@ export const chooseLeaf = (job: Job, id: PartId, cell: CellId, leaf: number | nu
 /** Exchanges the leaves of two cells; `leafA` is what lies in `cellA` now, and `leafB` in `cellB`. */
 export const swapLeaves = (job: Job, id: PartId, cellA: CellId, cellB: CellId, leafA: number, leafB: number): Next =>
   changeWithinPart(job, id, (part) => {
-    const unknown = [leafA, leafB].find((leaf) => !hasLeaf(job, part, leaf))
-    if (unknown !== undefined) return refused(noLeaf(unknown))
+    const unknown = leafUnknown(job, part, [cellB, leafA], [cellA, leafB])
+    if (flitchOfCell(part, cellA) !== flitchOfCell(part, cellB)) return refused({ trouble: 'two flitches' })
+    if (unknown !== null) return refused(noLeaf(unknown))
     if (cellA === cellB || leafA === leafB) return ok(part)
     const cut = otherLeaf(job, id, cellA, leafB) ?? otherLeaf(job, id, cellB, leafA)
     if (cut) return refused(cut)
@@ -180,7 +176,7 @@ export const clearChosen = (job: Job, id: PartId): Next =>
 export const setMakeUp = (job: Job, id: PartId, cell: CellId, makeUp: MakeUp | null): Next =>
   changeWithinPart(job, id, (part) => {
     const unknown = [makeUp?.leaf, makeUp?.how === 'wider' ? makeUp.from : null].find(
-      (leaf) => typeof leaf === 'number' && !hasLeaf(job, part, leaf),
+      (leaf) => typeof leaf === 'number' && !hasLeaf(job, part, cell, leaf),
     )
     if (typeof unknown === 'number') return refused(noLeaf(unknown))
     if (!makeUp && !part.madeUp[cell]) return ok(part)
@@ -202,7 +198,7 @@ export const setStripeSpacing = (job: Job, id: PartId, cell: CellId, spacing: nu
 /** Shifts one cell on the leaf that lies in it; null, or a shift by nothing, puts it back to its group. */
 export const setNudge = (job: Job, id: PartId, cell: CellId, nudge: Nudge | null): Next =>
   changeWithinPart(job, id, (part) => {
-    if (nudge && !hasLeaf(job, part, nudge.leaf)) return refused(noLeaf(nudge.leaf))
+    if (nudge && !hasLeaf(job, part, cell, nudge.leaf)) return refused(noLeaf(nudge.leaf))
     const wanted = nudge && (nudge.by.x !== 0 || nudge.by.y !== 0) ? nudge : null
     const before = part.nudges[cell] ?? null
     if (isSameNudge(before, wanted)) return ok(part)
@@ -223,7 +219,11 @@ const NOWHERE = point<'leaf'>(0, 0)
 const isSameNudge = (a: Nudge | null, b: Nudge | null): boolean =>
   a === b || (a !== null && b !== null && a.leaf === b.leaf && isSamePoint(a.by, b.by))
 
-const hasLeaf = (job: Job, part: Part, leaf: number): boolean =>
-  job.flitches.find(({ id }) => id === part.flitch)?.leaves.some(({ number }) => number === leaf) ?? false
+/** Whether the flitch that a cell is cut from has such a leaf. */
+const hasLeaf = (job: Job, part: Part, cell: CellId, leaf: number): boolean =>
+  job.flitches.find(({ id }) => id === flitchOfCell(part, cell))?.leaves.some(({ number }) => number === leaf) ?? false
+
+const leafUnknown = (job: Job, part: Part, ...wanted: readonly (readonly [CellId, number])[]): number | null =>
+  wanted.find(([cell, leaf]) => !hasLeaf(job, part, cell, leaf))?.[1] ?? null
 
 const noLeaf = (leaf: number) => ({ trouble: 'not there', thing: 'leaf', id: String(leaf) }) as const

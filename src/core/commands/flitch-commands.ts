@@ -1,9 +1,11 @@
 import { add, subtract, type Point } from '../geometry/point'
 import type { FlitchId } from '../ids'
+import { BORDER } from '../faces/window-group'
 import { checkJob } from '../job/check-job'
 import { checkRing } from '../job/check-ring'
 import type { Job } from '../job/job'
 import { MOST_LEAVES } from '../job/limits'
+import { borderFlitch, isCutFrom } from '../job/part-flitches'
 import { flitchInWords } from '../job/place-words'
 import { blankLeaf } from '../job/usual'
 import type { Flitch } from '../leaves/flitch'
@@ -17,11 +19,11 @@ import { changeWithinFlitch, patched, type Next } from './change-within'
 /** Puts a flitch behind the others. */
 export const addFlitch = (job: Job, flitch: Flitch): Next => checkJob({ ...job, flitches: [...job.flitches, flitch] })
 
-/** Takes a flitch away; refused while a part is faced from it. */
+/** Takes a flitch away; refused while a part, or the border of one, is cut from it. */
 export function removeFlitch(job: Job, id: FlitchId): Next {
   const flitch = job.flitches.find((f) => f.id === id)
   if (!flitch) return refused({ trouble: 'not there', thing: 'flitch', id })
-  const parts = job.parts.filter((part) => part.flitch === id).map(({ name }) => name)
+  const parts = job.parts.filter((part) => isCutFrom(part, id)).map(({ name }) => name)
   if (parts.length > 0) return refused({ trouble: 'flitch in use', flitch: flitch.name, parts })
   return ok({ ...job, flitches: job.flitches.filter((f) => f !== flitch) })
 }
@@ -116,8 +118,11 @@ const measuredFrom = (origin: Point<'leaf'>, leaf: Leaf): Leaf =>
 function positionsMoved(job: Job, id: FlitchId, by: Point<'leaf'>): Job['parts'] {
   if (by.x === 0 && by.y === 0) return job.parts
   return job.parts.map((part) => {
-    if (part.flitch !== id) return part
-    const moved = Object.entries(part.positions).map(([group, at]) => [group, add(at, by)] as const)
+    if (!isCutFrom(part, id)) return part
+    const flitchOf = (group: string) => (group === BORDER ? borderFlitch(part) : part.flitch)
+    const moved = Object.entries(part.positions).map(
+      ([group, at]) => [group, flitchOf(group) === id ? add(at, by) : at] as const,
+    )
     return { ...part, positions: Object.fromEntries(moved) }
   })
 }

@@ -80,7 +80,9 @@ function troubleWith({ flitch, leaf, cut, name }: Held, job: Job, answers: Answe
   const chosen = part.chosen[cut.cell]
   if (chosen !== undefined && chosen !== piece.leaf.number) return fixed('other leaf')
   const reaches = pieceParts(piece).flatMap((needed) => {
-    const there = now.filter((held) => held.leaf.number === needed.leaf).map((held) => held.cut.outline)
+    const there = now
+      .filter((held) => held.flitch.id === piece.flitch.id && held.leaf.number === needed.leaf)
+      .map((held) => held.cut.outline)
     return needed.rough.map(([ring]) => Math.min(...there.map((outline) => reachBeyond(ring, outline))))
   })
   const beyond = Math.max(...reaches)

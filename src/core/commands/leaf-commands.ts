@@ -1,11 +1,14 @@
 import type { Point } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
-import type { FlitchId, LeafRef } from '../ids'
+import type { CellId, FlitchId, LeafRef } from '../ids'
 import type { Job, Nudge, Part } from '../job/job'
 import type { MakeUp } from '../job/make-up'
+import { borderFlitch, isCutFrom } from '../job/part-flitches'
 import type { Flitch } from '../leaves/flitch'
 import type { LeafState } from '../leaves/leaf'
+import type { Border } from '../patterns/border'
 import { ok, refused } from '../result'
+import { flitchOfCell } from './border-places'
 import { changeWithinFlitch, changeWithinLeaf, isSamePoint, patched, type Next } from './change-within'
 
 /** null: the flitch's common outline. */
@@ -36,7 +39,7 @@ export function renumberLeaf(job: Job, ref: LeafRef, to: number): Next {
   if (taken) return refused({ trouble: 'leaf already there', leaf: to })
   const renumbered = changeWithinLeaf(renamedGaps(job, id, from, to), ref, (leaf) => ok({ ...leaf, number: to }))
   if (!renumbered.ok) return renumbered
-  const parts = job.parts.map((part) => (part.flitch === id ? renamedInPart(part, from, to) : part))
+  const parts = job.parts.map((part) => (isCutFrom(part, id) ? renamedInPart(part, id, from, to) : part))
   return ok({ ...renumbered.value, parts })
 }
 
@@ -48,7 +51,8 @@ const renamedGaps = (job: Job, id: FlitchId, from: number, to: number): Job => (
   }),
 })
 
-function renamedInPart(part: Part, from: number, to: number): Part {
+/** Field and border speak of leaves of a flitch each. */
+function renamedInPart(part: Part, id: FlitchId, from: number, to: number): Part {
   const renamed = (leaf: number) => (leaf === from ? to : leaf)
   const nudged = ({ leaf, by }: Nudge): Nudge => ({ leaf: renamed(leaf), by })
   const remade = (makeUp: MakeUp): MakeUp => {
@@ -56,11 +60,19 @@ function renamedInPart(part: Part, from: number, to: number): Part {
     if (makeUp.how === 'longer') return { ...makeUp, leaf }
     return { ...makeUp, leaf, from: makeUp.from === null ? null : renamed(makeUp.from) }
   }
+  const isOurs = (cell: CellId) => flitchOfCell(part, cell) === id
+  const inOurs = <T>(all: Readonly<Record<CellId, T>>, change: (held: T) => T): Readonly<Record<CellId, T>> =>
+    Object.fromEntries(Object.entries(all).map(([cell, held]) => [cell, isOurs(cell) ? change(held) : held]))
+  const { recipe, border } = part
   return {
     ...part,
-    recipe: { ...part.recipe, firstLeaf: renamed(part.recipe.firstLeaf) },
-    chosen: Object.fromEntries(Object.entries(part.chosen).map(([cell, leaf]) => [cell, renamed(leaf)])),
-    nudges: Object.fromEntries(Object.entries(part.nudges).map(([cell, nudge]) => [cell, nudged(nudge)])),
-    madeUp: Object.fromEntries(Object.entries(part.madeUp).map(([cell, makeUp]) => [cell, remade(makeUp)])),
+    recipe: part.flitch === id ? { ...recipe, firstLeaf: renamed(recipe.firstLeaf) } : recipe,
+    border: border && borderFlitch(part) === id ? renamedInBorder(border, renamed) : border,
+    chosen: inOurs(part.chosen, renamed),
+    nudges: inOurs(part.nudges, nudged),
+    madeUp: inOurs(part.madeUp, remade),
   }
 }
+
+const renamedInBorder = (border: Border, renamed: (leaf: number) => number): Border =>
+  border.firstLeaf === 'after the field' ? border : { ...border, firstLeaf: renamed(border.firstLeaf) }

@@ -1,14 +1,17 @@
 import type { PartId } from '../ids'
+import { borderFlitchTrouble } from '../job/check-border'
 import { countTrouble, idTrouble } from '../job/check-job'
 import { figureTrouble, partTrouble } from '../job/check-part'
 import { fittedPart } from '../job/fitted-part'
 import type { Job, MeasuredAt, Part } from '../job/job'
+import { withOwnUnnamed } from '../job/part-flitches'
 import { inPlace, partInWords } from '../job/place-words'
 import { firstLeafOf, USUAL_ALLOWANCE } from '../job/usual'
 import type { Flitch } from '../leaves/flitch'
-import type { Border } from '../patterns/border'
 import { pressingFollows } from '../press/follow-flitch'
 import { ok, refused } from '../result'
+import { borderFrom } from './border-commands'
+import { onlyOfBorder } from './border-places'
 import { partGone } from './fixed-cuts'
 import { changeWithinPart, patched, withEntry, type Next } from './change-within'
 
@@ -18,7 +21,12 @@ export function addPart(job: Job, part: Part): Next {
   const flitch = job.flitches.find(({ id }) => id === part.flitch)
   if (!flitch) return refused(noSuchFlitch(owner, part.flitch))
   const next = { ...job, parts: [...job.parts, part] }
-  const wrong = partTrouble(part, owner) ?? figureTrouble(part, flitch, owner) ?? countTrouble(next) ?? idTrouble(next)
+  const wrong =
+    partTrouble(part, owner) ??
+    figureTrouble(part, flitch, owner) ??
+    borderFlitchTrouble(part, job.flitches, owner) ??
+    countTrouble(next) ??
+    idTrouble(next)
   return wrong ? refused(wrong) : ok(next)
 }
 
@@ -45,7 +53,7 @@ export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
         ? { allowance: USUAL_ALLOWANCE[jointing] }
         : {}
     const decided = patch.length !== undefined && patch.width === undefined ? 'length' : 'width'
-    const changed = patched(part, fittedPart(patched(part, { ...patch, ...brought }), decided))
+    const changed = patched(part, withOwnUnnamed(fittedPart(patched(part, { ...patch, ...brought }), decided)))
     if (flitch.id === part.flitch) return ok(changed)
     const before = job.flitches.find((f) => f.id === part.flitch) ?? flitch
     return ok({ ...facedAnew(changed, flitch), pressing: pressingFollows(part.pressing, before, flitch) })
@@ -94,19 +102,17 @@ export function movePart(job: Job, id: PartId, to: number): Next {
   return ok({ ...job, parts: job.parts.toSpliced(nth, 1).toSpliced(place, 0, part) })
 }
 
+/** What the border has from a flitch of its own stays. */
 function facedAnew(part: Part, flitch: Flitch): Part {
   const { firstLeaf } = part.recipe
   const isThere = flitch.leaves.some(({ number }) => number === firstLeaf)
   const recipe = { ...part.recipe, firstLeaf: isThere ? firstLeaf : firstLeafOf(flitch) }
   const windowTurn = flitch.figure === 'burl' ? part.windowTurn : 0
-  const border = part.border && borderFrom(part.border, flitch)
-  return { ...part, recipe, border, windowTurn, positions: {}, chosen: {}, nudges: {}, madeUp: {} }
+  const isOwn = part.border !== null && part.border.flitch !== null
+  const border = part.border && (isOwn ? part.border : borderFrom(part.border, flitch))
+  const places = isOwn ? onlyOfBorder(part) : { positions: {}, chosen: {}, nudges: {} }
+  return withOwnUnnamed({ ...part, recipe, border, windowTurn, ...places, madeUp: {} })
 }
-
-const borderFrom = (border: Border, { leaves }: Flitch): Border =>
-  border.firstLeaf === 'after the field' || leaves.some(({ number }) => number === border.firstLeaf)
-    ? border
-    : { ...border, firstLeaf: 'after the field' }
 
 const noSuchFlitch = (owner: string, flitch: string) =>
   ({ trouble: 'no such flitch', place: inPlace([owner], ['flitch']), flitch }) as const

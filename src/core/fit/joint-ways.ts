@@ -6,7 +6,7 @@ import { WHOLE_RUN, type MakeUp } from '../job/make-up'
 import { rawWoodFor, usableArea } from '../leaves/usable'
 import type { Shop } from '../shop'
 import type { Governing } from './governing'
-import type { LaidFace, Piece } from './lay-face'
+import { fieldPieces, type LaidFace, type Piece } from './lay-face'
 import { commonDemand, scarfLoss, searchLengthening, searchWidening, type StripSource } from './make-up-search'
 
 /** Whether a part, changed, has a place for all its pieces. */
@@ -32,7 +32,7 @@ export interface JointScene {
 
 /** Leaves made longer or wider: the whole run as a packet, or the one leaf without which the others fit. */
 export function jointSearch(face: LaidFace, { part, shop, fits, governing, stock }: JointScene) {
-  const pieces = face.pieces.filter(({ leaf, made }) => leaf !== null && made === null)
+  const pieces = fieldPieces(face).filter(({ leaf, made }) => leaf !== null && made === null)
   const madeUp = (cell: string, makeUp: MakeUp | null): readonly Remedy[] =>
     makeUp && fits({ ...part, madeUp: { ...part.madeUp, [cell]: makeUp } })
       ? [{ remedy: 'make up', cell, makeUp, ...labelOf(makeUp, stock) }]
@@ -74,11 +74,13 @@ function soleTrouble(governing: readonly Governing[], pieces: readonly Piece[]):
   return pieces.find(({ cell }) => cell.id === first?.cell) ?? null
 }
 
+/** The leaves of the field's flitch of which the face takes something. */
+const leavesOfField = ({ pieces, flitch: own }: LaidFace): ReadonlySet<number> =>
+  new Set(pieces.flatMap(({ flitch, leaf }) => (leaf && flitch === own ? [leaf.number] : [])))
+
 /** Offcuts of leaves that the face itself does not use. */
-const offcutSources = ({ pieces }: LaidFace, { offcuts }: Stock): readonly StripSource[] =>
-  offcuts
-    .filter(({ leaf }) => pieces.every((piece) => piece.leaf?.number !== leaf))
-    .map(({ leaf, wood }) => ({ from: leaf, wood }))
+const offcutSources = (face: LaidFace, { offcuts }: Stock): readonly StripSource[] =>
+  offcuts.filter(({ leaf }) => !leavesOfField(face).has(leaf)).map(({ leaf, wood }) => ({ from: leaf, wood }))
 
 /** The offcut that a strip comes from, by its label. */
 function labelOf(makeUp: MakeUp, { offcuts }: Stock): { readonly offcut?: string } {
@@ -88,8 +90,9 @@ function labelOf(makeUp: MakeUp, { offcuts }: Stock): { readonly offcut?: string
 }
 
 /** Wood for strips on leaves of which nobody takes anything, those kept back as spares first. */
-function spareSources({ part, flitch, pieces }: LaidFace, shop: Shop, { taken }: Stock): readonly StripSource[] {
-  const used = new Set([...pieces.map(({ leaf }) => leaf?.number), ...taken])
+function spareSources(face: LaidFace, shop: Shop, { taken }: Stock): readonly StripSource[] {
+  const { part, flitch } = face
+  const used = new Set([...leavesOfField(face), ...taken])
   return flitch.leaves
     .filter(({ number, state }) => state !== 'set aside' && !used.has(number))
     .sort((p, q) => Number(q.state === 'spare') - Number(p.state === 'spare'))

@@ -1,5 +1,5 @@
 import type { Part } from '../job/job'
-import type { Flitch } from '../leaves/flitch'
+import type { PartFlitches } from '../job/part-flitches'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
 import { hasPlace } from './fits'
@@ -19,7 +19,7 @@ const PRECISION = 1
  * they are: found by halving, so a still larger one that fits where a smaller does not would be missed. Rounded down
  * to whole millimetres; null where none fits.
  */
-export function largestFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers): FaceSize | null {
+export function largestFace(part: Part, flitches: PartFlitches, shop: Shop, answers: Answers): FaceSize | null {
   const longer = Math.max(part.width, part.length)
   const sized = (size: number): Part => ({
     ...part,
@@ -27,7 +27,7 @@ export function largestFace(part: Part, flitch: Flitch, shop: Shop, answers: Ans
     width: (part.width * size) / longer,
     length: (part.length * size) / longer,
   })
-  const fits = (size: number) => hasPlace(layFace(sized(size), flitch, shop, answers))
+  const fits = (size: number) => hasPlace(layFace(sized(size), flitches, shop, answers))
   let [works, fails] = fits(longer) ? [longer, longer * 2] : [0, longer]
   while (works > 0 && works < MOST && fits(fails)) [works, fails] = [fails, fails * 2]
   while (fails - works > PRECISION) {

@@ -1,7 +1,7 @@
 /**
  * The border of a face on its leaves.
  *
- * Input: the part, its taped sheet, its flitch and its wood; how many leaves the field takes. Output: the pieces of the border, each with
+ * Input: the part, its taped sheet, the border's flitch and the shop; how many leaves the field takes. Output: the pieces of the border, each with
  * its leaf. A leaf gives several, one behind the other where grain runs across the band and side by side where it runs
  * along, their middles in one line; all move with one window, which is that of the first piece. Fewest that will do is
  * the smallest number of leaves, of those that the flitch has, on which they have any play. Failure: none; what has no
@@ -15,13 +15,14 @@ import { boxAround, boxHeight, boxWidth, regionBox } from '../geometry/box'
 import type { Outline } from '../geometry/panel-outline'
 import { point, type Point } from '../geometry/point'
 import { GRID } from '../geometry/tolerance'
+import { firstLeafOf } from '../job/usual'
 import { runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
 import { shareOf } from '../patterns/shared-leaves'
-import { BETWEEN_PIECES } from '../shop'
+import { BETWEEN_PIECES, type Shop } from '../shop'
 import type { Answers } from './answers'
-import type { PartWood } from './part-wood'
+import { woodOf, type PartWood } from './part-wood'
 import type { Play } from './play'
 import { placeInPlay, playFor, seedFor, shortfallOf, type Seed, type Shortfall } from './seeds'
 
@@ -38,9 +39,10 @@ export function layBorder(
   part: BorderedPart,
   flitch: Flitch,
   { sheet, fieldLeaves }: { readonly sheet: Outline<'panel'>; readonly fieldLeaves: number },
-  wood: PartWood,
+  shop: Shop,
   answers: Answers,
 ): BorderSeeds {
+  const wood = woodOf(part, flitch, shop, answers)
   const pieces = bandPieces(part, sheet)
   const seedsOn = (leaves: number) => seedsOf(part, flitch, pieces, { leaves, fieldLeaves }, wood)
   const leaves = leavesFor(
@@ -130,9 +132,10 @@ function runFor(
   flitch: Flitch,
   { leaves, fieldLeaves }: { readonly leaves: number; readonly fieldLeaves: number },
 ): readonly Leaf[] {
-  return border.firstLeaf === 'after the field'
-    ? runOfLeaves(flitch, recipe.firstLeaf, fieldLeaves + leaves).slice(fieldLeaves)
-    : runOfLeaves(flitch, border.firstLeaf, leaves)
+  if (border.firstLeaf !== 'after the field') return runOfLeaves(flitch, border.firstLeaf, leaves)
+  // of another flitch the field leaves all
+  if (border.flitch !== null) return runOfLeaves(flitch, firstLeafOf(flitch), leaves)
+  return runOfLeaves(flitch, recipe.firstLeaf, fieldLeaves + leaves).slice(fieldLeaves)
 }
 
 /** What a piece takes of its leaf in the direction in which the next one follows, and its middle the other way. */

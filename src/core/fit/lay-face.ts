@@ -9,6 +9,7 @@ import { borderInside, fieldOf, isBordered, planInField, fieldCentre } from '../
 import { BORDER, WINDOW } from '../faces/window-group'
 import type { WindowGroup } from '../ids'
 import type { Part } from '../job/job'
+import type { PartFlitches } from '../job/part-flitches'
 import { present } from '../invariant'
 import { numberFacesNext, runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
@@ -31,6 +32,8 @@ import { placeInPlay, playFor, seedFor, shortfallOf, type Seed, type Shortfall }
 /** A cell with its leaf, and where the leaf comes to lie. */
 export interface Piece {
   readonly cell: Cell
+  /** The flitch that it is cut from: leaf numbers are unique within it only. */
+  readonly flitch: Flitch
   /** null when the run has come to the end of the flitch. */
   readonly leaf: Leaf | null
   readonly place: WindowPlace
@@ -55,6 +58,7 @@ export interface Piece {
 /** A face laid on its leaves, before it is judged. */
 export interface LaidFace {
   readonly part: Part
+  /** That of the field; a border may be cut from another. */
   readonly flitch: Flitch
   readonly sizes: ThreeSizes
   readonly plan: Plan
@@ -73,6 +77,7 @@ export interface LaidFace {
 
 /** A border on its leaves: its pieces are among those of the face, and move with a window of their own. */
 export interface LaidBorder {
+  readonly flitch: Flitch
   readonly leaves: number
   readonly play: Play
   readonly position: Point<'leaf'>
@@ -84,6 +89,7 @@ export interface LaidBorder {
 /** What moves together: the pieces of the field, or those of the border. */
 export interface LaidGroup {
   readonly group: WindowGroup
+  readonly flitch: Flitch
   readonly pieces: readonly Piece[]
   readonly play: Play
   readonly position: Point<'leaf'>
@@ -93,8 +99,8 @@ export interface LaidGroup {
 /** The field, and the border if there is one. */
 export function groupsOf(face: LaidFace): readonly LaidGroup[] {
   const inGroup = (group: WindowGroup) => face.pieces.filter(({ cell }) => cell.group === group)
-  const { play, position, shortfall, border } = face
-  const field: LaidGroup = { group: WINDOW, pieces: inGroup(WINDOW), play, position, shortfall }
+  const { flitch, play, position, shortfall, border } = face
+  const field: LaidGroup = { group: WINDOW, flitch, pieces: inGroup(WINDOW), play, position, shortfall }
   return border ? [field, { group: BORDER, pieces: inGroup(BORDER), ...border }] : [field]
 }
 
@@ -107,12 +113,29 @@ export const groupOf = (face: LaidFace, wanted: WindowGroup): LaidGroup => {
 /** Whether all pieces of the field, and those of a border, have a place at which they lie in sound wood. */
 export const fitsItsLeaves = (face: LaidFace): boolean => groupsOf(face).every(({ play }) => play.region.length > 0)
 
+/** As much of a face as says what it is cut from. */
+interface CutFrom {
+  readonly flitch: Flitch
+  readonly border: Pick<LaidBorder, 'flitch'> | null
+}
+
+/** The flitches that a face is cut from: that of its field, and that of its border where it is another. */
+export const flitchesOf = ({ flitch, border }: CutFrom): readonly Flitch[] =>
+  border && border.flitch.id !== flitch.id ? [flitch, border.flitch] : [flitch]
+
+/** The name of the flitch that a piece is cut from, where it is not that of the field; else null. */
+export const otherFlitch = (
+  { flitch: own }: Pick<LaidFace, 'flitch'>,
+  { flitch }: Pick<Piece, 'flitch'>,
+): string | null => (flitch.id === own.id ? null : flitch.name)
+
 /** The pieces of the pattern itself, without those of a border. */
 export const fieldPieces = ({ pieces }: LaidFace): readonly Piece[] =>
   pieces.filter(({ cell }) => cell.group === WINDOW)
 
 /** Lays the face of a part: resolves its recipe, cuts its cells, gives them leaves, and finds the play and the position. */
-export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers): LaidFace {
+export function layFace(part: Part, flitches: PartFlitches, shop: Shop, answers: Answers): LaidFace {
+  const { field: flitch } = flitches
   const sizes = threeSizes(part)
   const sheet = sizes.outlines.sheet
   const wood = woodOf(part, flitch, shop, answers)
@@ -133,7 +156,7 @@ export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers
   const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
   const position = resolved.position ?? part.positions[WINDOW] ?? placeInPlay(play, shortfall, flitch, answers)
   const border = isBordered(part)
-    ? layBorder(part, flitch, { sheet, fieldLeaves: leavesTaken(plan) }, wood, answers)
+    ? layBorder(part, flitches.border, { sheet, fieldLeaves: leavesTaken(plan) }, shop, answers)
     : null
   return {
     part,
@@ -150,6 +173,7 @@ export function layFace(part: Part, flitch: Flitch, shop: Shop, answers: Answers
     position,
     shortfall,
     border: border && {
+      flitch: flitches.border,
       leaves: border.leaves,
       play: border.play,
       position: border.position,
@@ -201,11 +225,12 @@ function fieldSeeds(part: Part, flitch: Flitch, plan: Plan, sheet: Outline<'pane
 }
 
 function placed(seed: Seed, position: Point<'leaf'>): Piece {
-  const { cell, leaf, rough, usable, drift, nudge, farther, nudgeDropped, cut, made, makeUpVoid } = seed
+  const { cell, flitch, leaf, rough, usable, drift, nudge, farther, nudgeDropped, cut, made, makeUpVoid } = seed
   const place: WindowPlace = { position, drift, nudge, farther }
   const origin = originOnLeaf(place)
   return {
     cell,
+    flitch,
     leaf,
     place,
     leafToPanel: placement(cell.lay, place),

@@ -12,6 +12,7 @@ import { transformRegion } from '../geometry/polygon'
 import { translation } from '../geometry/transform'
 import type { PartId } from '../ids'
 import type { Job, Pair, Part } from '../job/job'
+import { partFlitches } from '../job/part-flitches'
 import type { Answers } from './answers'
 import { layFace, type LaidFace } from './lay-face'
 import { meetingEdges, pairVoid, withMeetingEdge } from './pair-edges'
@@ -61,13 +62,14 @@ const partOf = (job: Job, id: PartId): Part | null => job.parts.find((one) => on
 /** Where nobody has put the window of the first, it lies where both parts have most room. */
 function placedForBoth(pair: Pair, first: Part, job: Job, answers: Answers): Part {
   const second = partOf(job, pair.second)
-  const flitch = job.flitches.find(({ id }) => id === first.flitch)
-  if (!second || !flitch || first.positions[WINDOW] || pairVoid(pair, first, second)) return first
+  const flitches = partFlitches(first, job.flitches)
+  if (!second || !flitches || first.positions[WINDOW] || pairVoid(pair, first, second)) return first
   const other = edgedPart(second, job, answers)
-  return answers('place for a pair', [pair, first, other, flitch, job.shop], () => {
-    const laid = layFace(first, flitch, job.shop, answers)
+  // both are cut from one flitch: with a border there is no pair
+  return answers('place for a pair', [pair, first, other, flitches.field, job.shop], () => {
+    const laid = layFace(first, flitches, job.shop, answers)
     const next = followed(pair, laid, other)
-    const at = typeof next === 'object' ? roomForBoth(laid, layFace(next, flitch, job.shop, answers)) : null
+    const at = typeof next === 'object' ? roomForBoth(laid, layFace(next, flitches, job.shop, answers)) : null
     return at ? { ...first, positions: { ...first.positions, [WINDOW]: at } } : first
   })
 }

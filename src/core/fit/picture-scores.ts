@@ -32,7 +32,7 @@ type WindowScore = (window: GreyPicture) => number | null
 function meanOverPieces(figures: ReadonlyMap<number, GreyPicture>) {
   let last: { readonly face: LaidFace; readonly windows: readonly (GreyPicture | null)[] } | null = null
   return (face: LaidFace, score: WindowScore): number | null => {
-    if (last?.face !== face) last = { face, windows: face.pieces.map((piece) => windowOf(piece, figures)) }
+    if (last?.face !== face) last = { face, windows: piecesPictured(face).map((piece) => windowOf(piece, figures)) }
     let sum = 0
     for (const window of last.windows) {
       const one = window && score(window)
@@ -42,6 +42,10 @@ function meanOverPieces(figures: ReadonlyMap<number, GreyPicture>) {
     return last.windows.length > 0 ? sum / last.windows.length : null
   }
 }
+
+/** The pictures are those of the field's flitch; a border of another frames the figure. */
+const piecesPictured = ({ pieces, flitch }: LaidFace): readonly Piece[] =>
+  pieces.filter((piece) => piece.flitch.id === flitch.id)
 
 function windowOf({ leaf, roughOnLeaf }: Piece, figures: ReadonlyMap<number, GreyPicture>): GreyPicture | null {
   const figure = leaf && figures.get(leaf.number)

@@ -4,7 +4,6 @@ import { point, type Point } from '../geometry/point'
 import { ringCovers, ringEdges, type Edge, type Region, type Ring } from '../geometry/polygon'
 import { distanceBetweenEdges, levelCrossings } from '../geometry/segment'
 import { leafOutline } from '../leaves/bundle'
-import type { Flitch } from '../leaves/flitch'
 import type { Defect } from '../leaves/leaf'
 import { regionEdges, widestGap } from '../scarf/strip'
 import type { LaidFace, Piece } from './lay-face'
@@ -72,8 +71,8 @@ function defectEdges(defect: Defect): readonly Edge<'leaf'>[] {
 }
 
 /** How far the middles of the pieces lie from the middles of their leaves, across: there runs the heart of a crown. */
-export function offCentre({ pieces }: LaidFace, flitch: Flitch): number {
-  const off = pieces.flatMap(({ leaf, roughOnLeaf }): readonly number[] => {
+export function offCentre({ pieces }: LaidFace): number {
+  const off = pieces.flatMap(({ flitch, leaf, roughOnLeaf }): readonly number[] => {
     if (!leaf) return []
     const row = boxCentre(boxAround(roughOnLeaf))
     return [Math.abs(row.x - middleAt(leafOutline(flitch, leaf), row.y))]

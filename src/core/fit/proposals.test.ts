@@ -1,3 +1,4 @@
+import { allFrom } from '../job/part-flitches'
 import { describe, expect, it } from 'vitest'
 import { derive } from '../derive'
 import { demoJob } from '../figure/demo-job'
@@ -48,7 +49,7 @@ const figures = new Map(leaves.slice(0, 7).map(({ number }) => [number, crown(nu
 
 function proposalsFor(changed: Part, more: readonly FaceScore[] = []): Proposals {
   let last: Proposals = { faces: [], largest: null, strips: [] }
-  for (const { answer } of proposalsInSteps(changed, flitch, USUAL_SHOP, withoutMemory, more)) last = answer
+  for (const { answer } of proposalsInSteps(changed, allFrom(flitch), USUAL_SHOP, withoutMemory, more)) last = answer
   return last
 }
 
@@ -78,7 +79,7 @@ describe('proposals', () => {
   it('[F23] the longest remainder with the window at an end: 1200 less 760', () => {
     const { part: chosen, measure } = by('longest remainder')
     expect(measure).toBeCloseTo(440, 1)
-    const face = layFace(chosen, flitch, USUAL_SHOP, withoutMemory)
+    const face = layFace(chosen, allFrom(flitch), USUAL_SHOP, withoutMemory)
     const ends = face.play.region.flat(2).map(({ y }) => y)
     expect(Math.min(...[Math.min(...ends), Math.max(...ends)].map((y) => Math.abs(y - face.position.y)))).toBeLessThan(
       0.1,
@@ -95,26 +96,26 @@ describe('proposals', () => {
 
   it('[F27] by the pictures: the crown in the middle of the window, and the boldest leaves that are known', () => {
     const symmetric = by('most symmetric')
-    const face = layFace(symmetric.part, flitch, USUAL_SHOP, withoutMemory)
+    const face = layFace(symmetric.part, allFrom(flitch), USUAL_SHOP, withoutMemory)
     const middles = face.pieces.map(({ roughOnLeaf }) => boxCentre(boxAround(roughOnLeaf)).x)
     // the nearest that was tried of places at the ends, the sides and the middle of the play
     for (const x of middles) expect(Math.abs(x - 115)).toBeLessThan(6)
     expect(symmetric.measure).toBeGreaterThan(0.6)
-    const lively = layFace(by('liveliest').part, flitch, USUAL_SHOP, withoutMemory)
+    const lively = layFace(by('liveliest').part, allFrom(flitch), USUAL_SHOP, withoutMemory)
     expect(lively.pieces.map(({ leaf }) => leaf!.number).sort()).toEqual([6, 7])
     // the root mean square of sines 0.06 and 0.07 high
     expect(by('liveliest').measure).toBeCloseTo(0.065 / Math.SQRT2, 2)
   })
 
   it('[F27] without pictures no face is said to be the most symmetric or the liveliest', () => {
-    const aims = pictureScores(new Map()).map(({ of }) => of(layFace(part, flitch, USUAL_SHOP, withoutMemory)))
+    const aims = pictureScores(new Map()).map(({ of }) => of(layFace(part, allFrom(flitch), USUAL_SHOP, withoutMemory)))
     expect(aims).toEqual([null, null])
   })
 
   it('[F24] the largest face of the shape, a millimetre larger fits no more', () => {
     expect(largest!.width / largest!.length).toBeCloseTo(400 / 740, 2)
     const longer = { ...part, length: largest!.length + 2, width: ((largest!.length + 2) * 400) / 740 }
-    expect(largestFace(longer, flitch, USUAL_SHOP, withoutMemory)!.length).toBeLessThan(longer.length)
+    expect(largestFace(longer, allFrom(flitch), USUAL_SHOP, withoutMemory)!.length).toBeLessThan(longer.length)
   })
 
   it('[F24] the largest strip of each leaf, with what none can exceed', () => {
@@ -127,7 +128,7 @@ describe('proposals', () => {
 
   it('[F23] the sideboard of the demonstration has something to pick from', () => {
     const { flitches, parts, shop } = demoJob()
-    const first = proposalsInSteps(parts[0]!, flitches[0]!, shop, withoutMemory).next().value as ProposalStep
+    const first = proposalsInSteps(parts[0]!, allFrom(flitches[0]!), shop, withoutMemory).next().value as ProposalStep
     expect(first.answer.faces.length).toBeGreaterThan(0)
     expect(Object.keys(first.answer.faces[0]!.part.positions).every((group) => group === WINDOW)).toBe(true)
   })

@@ -8,6 +8,7 @@
 import { regionArea, type Region } from '../geometry/polygon'
 import type { Point } from '../geometry/point'
 import type { Part } from '../job/job'
+import type { PartFlitches } from '../job/part-flitches'
 import type { Flitch } from '../leaves/flitch'
 import type { Recipe } from '../patterns/recipe'
 import { largestStrip, type GrainStrip } from '../scarf/strip'
@@ -39,7 +40,7 @@ export interface Proposals {
   readonly faces: readonly Proposal[]
   /** The largest of the part's shape that the run can give; null until it is known, or where there is none. */
   readonly largest: FaceSize | null
-  /** The largest strip along the grain of each leaf of the face. */
+  /** The largest strip along the grain of each leaf of the face, of the flitch of its field. */
   readonly strips: readonly { readonly leaf: number; readonly strip: GrainStrip }[]
 }
 
@@ -54,12 +55,12 @@ export interface FaceScore {
 const same = (score: number): number => score
 const less = (score: number): number => Math.abs(score)
 
-const scoresFor = (flitch: Flitch): readonly FaceScore[] => [
+const SCORES: readonly FaceScore[] = [
   { aim: 'most play', of: ({ play }) => regionArea(play.region), measure: same },
-  { aim: 'fewest leaves', of: (face) => -new Set(face.pieces.map(({ leaf }) => leaf?.number)).size, measure: less },
+  { aim: 'fewest leaves', of: (face) => -new Set(face.pieces.map(({ leaf }) => leaf)).size, measure: less },
   { aim: 'longest remainder', of: remainder, measure: same },
   { aim: 'clear of splits', of: (face) => splitDistance(face), measure: same },
-  { aim: 'figure centred', of: (face) => -offCentre(face, flitch), measure: less },
+  { aim: 'figure centred', of: (face) => -offCentre(face), measure: less },
 ]
 
 export interface ProposalStep {
@@ -69,25 +70,26 @@ export interface ProposalStep {
 
 export function* proposalsInSteps(
   part: Part,
-  flitch: Flitch,
+  flitches: PartFlitches,
   shop: Shop,
   answers: Answers,
   more: readonly FaceScore[] = [],
 ): Generator<ProposalStep, void, void> {
-  const scores = [...scoresFor(flitch), ...more]
+  const scores = [...SCORES, ...more]
   const best = new Map<Aim, Scored>()
-  const starts = startsToTry(part, flitch)
+  const starts = startsToTry(part, flitches.field)
   let largest: FaceSize | null = null
   let strips: Proposals['strips'] = []
   const answer = (): Proposals => ({ faces: together(best), largest, strips })
   for (const [i, start] of starts.entries()) {
-    for (const face of facesFrom(start, flitch, shop, answers)) keepBest(best, scores, face)
+    for (const face of facesFrom(start, flitches, shop, answers)) keepBest(best, scores, face)
     yield { share: (0.6 * (i + 1)) / starts.length, answer: answer() }
   }
-  largest = largestFace(part, flitch, shop, answers)
+  largest = largestFace(part, flitches, shop, answers)
   yield { share: 0.75, answer: answer() }
-  const now = layFace({ ...part, positions: {} }, flitch, shop, answers)
-  const leaves = [...new Map(now.pieces.flatMap(({ leaf, usable }) => (leaf ? [[leaf.number, usable] as const] : [])))]
+  const now = layFace({ ...part, positions: {} }, flitches, shop, answers)
+  const ofFlitch = now.pieces.filter(({ flitch }) => flitch === now.flitch)
+  const leaves = [...new Map(ofFlitch.flatMap(({ leaf, usable }) => (leaf ? [[leaf.number, usable] as const] : [])))]
   for (const [i, [leaf, usable]] of leaves.slice(0, MOST_STRIPS).entries()) {
     const strip = largestStrip(usable as Region<'leaf'>, 0)
     if (strip) strips = [...strips, { leaf, strip }]
@@ -113,14 +115,14 @@ function startsToTry(part: Part, flitch: Flitch): readonly Part[] {
 }
 
 /** A start with its window where there is most room, and at the ends and sides of its play. */
-function facesFrom(start: Part, flitch: Flitch, shop: Shop, answers: Answers): readonly LaidFace[] {
-  const first = layFace(start, flitch, shop, answers)
+function facesFrom(start: Part, flitches: PartFlitches, shop: Shop, answers: Answers): readonly LaidFace[] {
+  const first = layFace(start, flitches, shop, answers)
   if (!hasPlace(first)) return []
   const isRunning = start.recipe.pattern === 'strips' && start.recipe.arrangement === 'running'
   // in a running match another height is another division: only the one it finds by itself is proposed
   if (isRunning) return [first]
   const at = (position: Point<'leaf'>): Part => ({ ...start, positions: { [WINDOW]: position } })
-  const elsewhere = positionsToTry(first).map((position) => layFace(at(position), flitch, shop, answers))
+  const elsewhere = positionsToTry(first).map((position) => layFace(at(position), flitches, shop, answers))
   return [first, ...elsewhere.filter(hasPlace)]
 }
 

@@ -1,5 +1,5 @@
 import type { Part } from '../job/job'
-import type { Flitch } from '../leaves/flitch'
+import type { PartFlitches } from '../job/part-flitches'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
 import type { Stock } from './joint-ways'
@@ -10,7 +10,7 @@ import { waysToFitInSteps, type FitAdvice } from './ways-to-fit'
 export interface Question<K extends QuestionKind = QuestionKind> {
   readonly kind: K
   readonly part: Part
-  readonly flitch: Flitch
+  readonly flitches: PartFlitches
   readonly shop: Shop
   /** What strips may be ripped from; left out where it is not known, or does not matter. */
   readonly stock?: Stock
@@ -31,13 +31,13 @@ export interface AnswerStep<K extends QuestionKind = QuestionKind> {
 
 /** The steps to the answer of a question. `scores` is what else faces are judged by, as by their pictures. */
 export function answerInSteps<K extends QuestionKind>(
-  { kind, part, flitch, shop, stock }: Question<K>,
+  { kind, part, flitches, shop, stock }: Question<K>,
   answers: Answers,
   scores: readonly FaceScore[] = [],
 ): Generator<AnswerStep<K>, void, void> {
   const steps: { readonly [Q in QuestionKind]: () => Generator<AnswerStep<Q>, void, void> } = {
-    'ways to fit': () => waysToFitInSteps(part, flitch, shop, answers, stock),
-    proposals: () => proposalsInSteps(part, flitch, shop, answers, scores),
+    'ways to fit': () => waysToFitInSteps(part, flitches, shop, answers, stock),
+    proposals: () => proposalsInSteps(part, flitches, shop, answers, scores),
   }
   return steps[kind]()
 }

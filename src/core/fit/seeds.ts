@@ -26,6 +26,8 @@ import {
 /** A cell with its leaf, before it is known where the window lies. */
 export interface Seed {
   readonly cell: Cell
+  /** The flitch that it is cut from. */
+  readonly flitch: Flitch
   readonly leaf: Leaf | null
   readonly rough: Ring<'window'>
   readonly usable: Region<'leaf'>
@@ -63,6 +65,7 @@ export function seedFor(
   const { made, makeUpVoid } = leaf && cell.group !== BORDER ? wood.madeOf(cell.id, leaf) : AS_IT_IS
   return {
     cell,
+    flitch,
     leaf,
     rough: roughWindow(cell.toCut, { first: part.allowance, later: part.laterAllowance }),
     usable: made?.usable ?? (leaf ? wood.leftFor(leaf, ref) : []),

@@ -1,3 +1,4 @@
+import { allFrom } from '../job/part-flitches'
 import { describe, expect, it } from 'vitest'
 import { applyRemedy } from '../commands/apply-remedy'
 import { remedyLabel } from '../checks/wording'
@@ -23,7 +24,7 @@ const flitchOf = (count: number, sizeOf: (number: number) => readonly [number, n
   )
 const flitch = flitchOf(8, (number) => (number < 3 ? [220, 752] : [220, 900]))
 const part = usualPart('p', 'Door', 400, 740, flitch)
-const waysOf = (wood: Flitch, changed: Part) => waysToFit(changed, wood, USUAL_SHOP, withoutMemory)
+const waysOf = (wood: Flitch, changed: Part) => waysToFit(changed, allFrom(wood), USUAL_SHOP, withoutMemory)
 
 /** What is left of the findings that are wrong once a remedy has been taken. */
 function wrongAfter(wood: Flitch, changed: Part, remedy: Remedy): readonly string[] {
@@ -39,7 +40,7 @@ describe('ways to fit', () => {
   it('[F20] in the order: less overhang, then another start; each works', () => {
     // a place that was chosen for the window keeps none of them from working
     const placed = { ...part, positions: { window: point<'leaf'>(110, 90) } }
-    expect(layFace(part, flitch, USUAL_SHOP, withoutMemory).play.region).toEqual([])
+    expect(layFace(part, allFrom(flitch), USUAL_SHOP, withoutMemory).play.region).toEqual([])
     const { ways } = waysOf(flitch, placed)
     expect(ways.slice(0, 3)).toEqual([
       { remedy: 'less overhang', side: 'top', by: 8 },
@@ -78,14 +79,14 @@ describe('ways to fit', () => {
     if (scarf?.remedy !== 'make up' || scarf.makeUp?.how !== 'longer') throw new Error('no scarf')
     expect(scarf.cell).toBe('run')
     expect(wrongAfter(short, door, scarf)).toEqual([])
-    const laid = layFace({ ...door, madeUp: { run: scarf.makeUp } }, short, USUAL_SHOP, withoutMemory)
+    const laid = layFace({ ...door, madeUp: { run: scarf.makeUp } }, allFrom(short), USUAL_SHOP, withoutMemory)
     expect(hasPlace(laid)).toBe(true)
     // the seam crosses the scarf: on either side of it the same halves meet, and mirror
     const [seam] = reportSeams(laid)
     expect(seam!.sides.map(({ meets }) => meets)).toEqual(['mirrors', 'mirrors'])
     const [first] = laid.pieces
     const one = { ...scarf.makeUp, leaf: first!.leaf!.number }
-    const alone = layFace({ ...door, madeUp: { [first!.cell.id]: one } }, short, USUAL_SHOP, withoutMemory)
+    const alone = layFace({ ...door, madeUp: { [first!.cell.id]: one } }, allFrom(short), USUAL_SHOP, withoutMemory)
     expect(
       reportSeams(alone)[0]!
         .sides.map(({ meets }) => meets)
@@ -135,13 +136,13 @@ describe('ways to fit', () => {
     const panel = { ...part, recipe: { ...part.recipe, count: 2 } as Part['recipe'] }
     const wood = [[rectangle(60, 850)]] as const
     const stock = { offcuts: [{ leaf: 5, label: '5b', wood }], taken: [3, 4, 5, 6] }
-    const { ways } = waysToFit(panel, few, USUAL_SHOP, withoutMemory, stock)
+    const { ways } = waysToFit(panel, allFrom(few), USUAL_SHOP, withoutMemory, stock)
     const strip = ways.find((way) => way.remedy === 'make up')
     if (strip?.remedy !== 'make up' || strip.makeUp?.how !== 'wider') throw new Error('no strip')
     expect([strip.offcut, strip.makeUp.from]).toEqual(['5b', 5])
     expect(remedyLabel(strip, 'mm')).toMatch(/^Make the leaf of .* wider by a strip \d+ mm wide from offcut 5b$/)
     expect(wrongAfter(few, panel, strip)).toEqual([])
-    const none = waysToFit(panel, few, USUAL_SHOP, withoutMemory, { ...stock, offcuts: [] })
+    const none = waysToFit(panel, allFrom(few), USUAL_SHOP, withoutMemory, { ...stock, offcuts: [] })
     expect(none.ways.filter(({ remedy }) => remedy === 'make up')).toEqual([])
   })
 })

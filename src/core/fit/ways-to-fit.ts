@@ -3,6 +3,7 @@ import type { Side } from '../geometry/box'
 import type { Part } from '../job/job'
 import { LIMITS } from '../job/limits'
 import { placeInSequence } from '../leaves/bundle'
+import type { PartFlitches } from '../job/part-flitches'
 import type { Flitch } from '../leaves/flitch'
 import { leavesEach } from '../patterns/jointed-sheet'
 import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
@@ -34,13 +35,13 @@ export interface FitStep {
 /** All of `waysToFitInSteps` at once: as long as laying the face some dozens of times and two searches for a scarf. */
 export function waysToFit(
   part: Part,
-  flitch: Flitch,
+  flitches: PartFlitches,
   shop: Shop,
   answers: Answers,
   stock: Stock = NO_STOCK,
 ): FitAdvice {
   let advice: FitAdvice = { governing: [], ways: [], scarf: null }
-  for (const step of waysToFitInSteps(part, flitch, shop, answers, stock)) ({ answer: advice } = step)
+  for (const step of waysToFitInSteps(part, flitches, shop, answers, stock)) ({ answer: advice } = step)
   return advice
 }
 
@@ -50,14 +51,14 @@ export function waysToFit(
  */
 export function* waysToFitInSteps(
   part: Part,
-  flitch: Flitch,
+  flitches: PartFlitches,
   shop: Shop,
   answers: Answers,
   stock: Stock = NO_STOCK,
 ): Generator<FitStep, void, void> {
   const free: Part = { ...part, positions: withoutWindow(part) }
-  const face = layFace(free, flitch, shop, answers)
-  const fits: Fits = (changed) => hasPlace(layFace(changed, flitch, shop, answers))
+  const face = layFace(free, flitches, shop, answers)
+  const fits: Fits = (changed) => hasPlace(layFace(changed, flitches, shop, answers))
   const governing = governingLeaves(face, answers)
   let ways: readonly Remedy[] = []
   const found = (share: number, more: readonly Remedy[], scarf: FitAdvice['scarf'] = null): FitStep => {
@@ -67,7 +68,7 @@ export function* waysToFitInSteps(
   yield found(0.05, [])
   yield found(0.2, lessOverhang(free, fits))
   yield found(0.3, otherLeaves(free, face, governing, fits))
-  yield found(0.4, otherStarts(free, flitch, fits))
+  yield found(0.4, otherStarts(free, flitches.field, fits))
   yield found(0.5, otherArrangements(free, fits))
   yield found(0.6, [...otherCounts(free, fits), ...bookedPairs(free, fits), ...slippedSheets(free, fits)])
   const joints = jointSearch(face, { part: free, shop, fits, governing, stock })
@@ -101,20 +102,16 @@ function lessOverhang(part: Part, fits: Fits): readonly Remedy[] {
 }
 
 /** In place of a leaf without which the others fit: the leaf nearest to it in the log that does. */
-function otherLeaves(
-  part: Part,
-  { flitch, pieces }: LaidFace,
-  governing: readonly Governing[],
-  fits: Fits,
-): readonly Remedy[] {
-  const used = new Set(pieces.map(({ leaf }) => leaf?.number))
+function otherLeaves(part: Part, face: LaidFace, governing: readonly Governing[], fits: Fits): readonly Remedy[] {
+  const { flitch } = face
+  const used = new Set(face.pieces.map(({ leaf }) => leaf))
   return governing
     .filter(({ without }) => without !== null)
     .slice(0, MOST_REPLACED)
     .flatMap(({ cell, leaf }) => {
       const away = (number: number) => Math.abs(placeInSequence(flitch, number) - placeInSequence(flitch, leaf))
       const nearest = flitch.leaves
-        .filter(({ number, state }) => state !== 'set aside' && !used.has(number))
+        .filter((other) => other.state !== 'set aside' && !used.has(other))
         .map(({ number }) => number)
         .sort((p, q) => away(p) - away(q))
         .find((number) => fits({ ...part, chosen: { ...part.chosen, [cell]: number } }))

@@ -1,5 +1,6 @@
 import { innerOutline } from '../geometry/inner-outline'
 import { boxAround, boxHeight, boxWidth } from '../geometry/box'
+import type { Flitch } from '../leaves/flitch'
 import { borderDepth } from '../patterns/border'
 import type { Part } from './job'
 import { numberTrouble } from './check-number'
@@ -28,6 +29,13 @@ export function borderTrouble(part: Part, owner: string): MeaningTrouble | null 
     (string && textTrouble(string.species, LONGEST_NAME, place('string', 'species'))) ??
     fieldTrouble(part, place())
   )
+}
+
+/** The border names a flitch that is not in the job, or null. */
+export function borderFlitchTrouble(part: Part, flitches: readonly Flitch[], owner: string): MeaningTrouble | null {
+  const wanted = part.border?.flitch ?? null
+  if (wanted === null || flitches.some(({ id }) => id === wanted)) return null
+  return { trouble: 'no such flitch', place: inPlace([owner], ['border', 'flitch']), flitch: wanted }
 }
 
 function fieldTrouble({ outline, width, length, border }: Part, place: string): MeaningTrouble | null {

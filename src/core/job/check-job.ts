@@ -2,6 +2,7 @@ import { ok, refused, type Result } from '../result'
 import { checkEach } from './check-each'
 import { checkFlitch } from './check-flitch'
 import { repeated } from './check-number'
+import { borderFlitchTrouble } from './check-border'
 import { pairsTrouble } from './check-pairs'
 import { figureTrouble, partTrouble, pressRoomTrouble, shopTrouble } from './check-part'
 import type { Job } from './job'
@@ -60,7 +61,7 @@ function partsTrouble({ flitches, parts }: Job): MeaningTrouble | null {
     const owner = partInWords(i, part.name)
     const flitch = byId.get(part.flitch)
     const wrong: MeaningTrouble | null = flitch
-      ? (partTrouble(part, owner) ?? figureTrouble(part, flitch, owner))
+      ? (partTrouble(part, owner) ?? figureTrouble(part, flitch, owner) ?? borderFlitchTrouble(part, flitches, owner))
       : { trouble: 'no such flitch', place: inPlace([owner], ['flitch']), flitch: part.flitch }
     if (wrong) return wrong
   }

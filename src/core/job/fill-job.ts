@@ -8,6 +8,7 @@ import { USUAL_SHOP, type Shop } from '../shop'
 import type { FlitchInFile, LeafInFile } from './flitch-shape'
 import type { Job, Pair, Part } from './job'
 import type { JobInFile } from './job-shape'
+import { withOwnUnnamed } from './part-flitches'
 import type { BorderInFile, PairInFile, PartInFile, RecipeInFile, ShopInFile } from './part-shape'
 import { fittedPart } from './fitted-part'
 import { fieldsTrouble } from './check-number'
@@ -135,7 +136,7 @@ function fillPart(file: PartInFile, nth: number, flitches: readonly Flitch[]): R
     recipe: fillRecipe(recipe ?? { pattern: 'strips' }, firstLeafOf(flitch)),
     border: border && fillBorder(border),
   }
-  return ok(fittedPart(filled, 'width'))
+  return ok(fittedPart(withOwnUnnamed(filled), 'width'))
 }
 
 const fillPair = (file: PairInFile): Pair => ({ ...usualPair(file.first, file.second), ...given(file) })

@@ -220,6 +220,7 @@ const borderShape = v.strictObject({
   grain: v.optional(oneOf(['across', 'along'])),
   corners: v.optional(oneOf(['mitred', 'sides through', 'ends through'])),
   pieceLength: v.optional(aNumber),
+  flitch: v.optional(anId),
   count: anyRecipe.count,
   firstLeaf: v.optional(
     v.union([v.pipe(v.number(), v.integer()), v.literal('after the field')], 'a leaf number or “after the field”'),

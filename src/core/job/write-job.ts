@@ -188,7 +188,11 @@ const plainOutline = (outline: PanelOutline): Json =>
 const plainRecipe = (recipe: Recipe): Json =>
   recipe.pattern === 'radial' ? { ...recipe, centre: plainPoint(recipe.centre) } : { ...recipe }
 
-const plainBorder = ({ string, ...border }: Border): Json => ({ ...border, string: string && { ...string } })
+const plainBorder = ({ string, flitch, ...border }: Border): Json => ({
+  ...border,
+  flitch: flitch ?? undefined,
+  string: string && { ...string },
+})
 
 function plainEdges({ top, right, bottom, left }: Edges): Json {
   if (top !== bottom || left !== right) return [top, right, bottom, left]

@@ -15,7 +15,6 @@ import { regionsNear } from '../geometry/regions-near'
 import type { CellId, FlitchId, PartId } from '../ids'
 import { BETWEEN_PIECES, type ShowClass } from '../shop'
 import { isCutFor, type PieceRef } from '../leaves/done-cuts'
-import type { Flitch } from '../leaves/flitch'
 import { pieceParts } from '../fit/piece-parts'
 import { lostWood } from './lost-wood'
 
@@ -55,10 +54,11 @@ export const inCuttingOrder = <F extends LaidFace>(faces: readonly F[]): readonl
 export const claimsOf = (face: LaidFace): readonly Claim[] => face.pieces.flatMap((piece) => claimsOfPiece(face, piece))
 
 /** What one piece takes, a claim for each leaf. */
-export function claimsOfPiece({ part, flitch }: LaidFace, piece: Piece): readonly Claim[] {
+export function claimsOfPiece({ part }: LaidFace, piece: Piece): readonly Claim[] {
+  const { flitch } = piece
   const ref = { part: part.id, cell: piece.cell.id }
-  const lost = lostWood(piece, flitch)
-  return takenBy(flitch, piece, ref).map(({ leaf, region }) => ({
+  const lost = lostWood(piece)
+  return takenBy(piece, ref).map(({ leaf, region }) => ({
     ...ref,
     name: part.name,
     flitch: flitch.id,
@@ -75,9 +75,9 @@ interface Taken {
   readonly region: Region<'leaf'>
 }
 
-function takenBy(flitch: Flitch, piece: Piece, ref: PieceRef): readonly Taken[] {
+function takenBy(piece: Piece, ref: PieceRef): readonly Taken[] {
   if (!piece.cut) return plannedBy(piece)
-  return flitch.leaves.flatMap((leaf): readonly Taken[] => {
+  return piece.flitch.leaves.flatMap((leaf): readonly Taken[] => {
     const region = leaf.cuts.filter((cut) => isCutFor(cut, ref)).map(({ outline }): Polygon<'leaf'> => [outline])
     return region.length > 0 ? [{ leaf: leaf.number, region }] : []
   })

@@ -10,7 +10,8 @@
  *
  * How it is cut goes by what lies beside it: a crosscut goes through the whole leaf, and so does a rip.
  */
-import { groupsOf } from '../fit/lay-face'
+import { flitchesOf, groupsOf } from '../fit/lay-face'
+import type { Flitch } from '../leaves/flitch'
 import type { Box } from '../geometry/box'
 import { besideClaim, claimsOf, clash, lieTooNear, showRank, type Claim, type LedgerFace } from './claims'
 
@@ -90,21 +91,23 @@ const tooNear = ({ name, cell, part }: Claim, claim: Claim): Hindrance => ({
 })
 
 function stillNeeds(other: LedgerFace, face: LedgerFace, claim: Claim): readonly Hindrance[] {
-  if (other === face || other.flitch.id !== claim.flitch || wrongs(other) === 0) return []
-  const leaves = leavesNeeded(other, showRank(other) <= showRank(face))
+  if (other === face || wrongs(other) === 0) return []
+  const flitch = flitchesOf(other).find(({ id }) => id === claim.flitch)
+  const leaves = flitch ? leavesNeeded(other, flitch, showRank(other) <= showRank(face)) : []
   return leaves.includes(claim.leaf) ? [{ why: 'still needs', part: other.part.name, leaves }] : []
 }
 
-/** The leaves that an unsettled face may come to be cut from, in sequence. */
-function leavesNeeded(face: LedgerFace, mayTakeAny: boolean): readonly number[] {
-  const own = new Set(claimsOf(face).flatMap(({ leaf, cut }) => (cut ? [] : [leaf])))
+/** The leaves of a flitch that an unsettled face may come to be cut from, in sequence. */
+function leavesNeeded(face: LedgerFace, flitch: Flitch, mayTakeAny: boolean): readonly number[] {
+  const ofFlitch = (one: { readonly flitch: Flitch }) => one.flitch.id === flitch.id
+  const own = new Set(claimsOf(face).flatMap((claim) => (claim.cut || claim.flitch !== flitch.id ? [] : [claim.leaf])))
   const lacksLeaves =
-    groupsOf(face).some(({ play }) => play.region.length === 0) ||
-    face.bare > 0 ||
-    face.pieces.some(({ leaf }) => !leaf)
+    groupsOf(face).some((group) => ofFlitch(group) && group.play.region.length === 0) ||
+    (face.bare > 0 && ofFlitch(face)) ||
+    face.pieces.some((piece) => ofFlitch(piece) && !piece.leaf)
   const isNeeded = (number: number, state: string) =>
     own.has(number) || (mayTakeAny && lacksLeaves && state === 'in use')
-  return face.flitch.leaves.filter(({ number, state }) => isNeeded(number, state)).map(({ number }) => number)
+  return flitch.leaves.filter(({ number, state }) => isNeeded(number, state)).map(({ number }) => number)
 }
 
 // a line that runs along the border of another piece, to a tenth, does not go into it

@@ -1,5 +1,5 @@
 import { windowTemplates } from '../templates/window-template'
-import type { Piece } from '../fit/lay-face'
+import { otherFlitch, type Piece } from '../fit/lay-face'
 import { subtract, type Point } from '../geometry/point'
 import type { CellId, FlitchId, PartId, WindowGroup } from '../ids'
 import { claimsOf, claimsOfPiece, inCuttingOrder, type Claim, type LedgerFace } from './claims'
@@ -11,6 +11,8 @@ export interface PlannedCut {
   readonly name: string
   readonly cell: CellId
   readonly flitch: FlitchId
+  /** The name of the flitch where it is not that of the field; else null. */
+  readonly ofFlitch: string | null
   /** The leaf that lies in the cell; of a made-up one, the leaf that is made longer or wider. */
   readonly leaf: number
   /** What it takes, leaf by leaf. */
@@ -64,7 +66,8 @@ function plannedCut(
     part: face.part.id,
     name: face.part.name,
     cell: piece.cell.id,
-    flitch: face.flitch.id,
+    flitch: piece.flitch.id,
+    ofFlitch: otherFlitch(face, piece),
     leaf: piece.leaf.number,
     takes,
     group: piece.cell.group,

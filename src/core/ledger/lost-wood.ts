@@ -6,7 +6,6 @@ import { grown } from '../geometry/offset'
 import { add, point } from '../geometry/point'
 import type { Region } from '../geometry/polygon'
 import { leafOutline } from '../leaves/bundle'
-import type { Flitch } from '../leaves/flitch'
 import { BETWEEN_PIECES } from '../shop'
 
 /**
@@ -14,8 +13,8 @@ import { BETWEEN_PIECES } from '../shop'
  * the lines that are cut, what truing takes off both faces; of a strip, the whole offcut that it is made of. By leaf, in
  * leaf mm; empty for a leaf as it is.
  */
-export function lostWood(piece: Piece, flitch: Flitch): ReadonlyMap<number, Region<'leaf'>> {
-  const { made, leaf } = piece
+export function lostWood(piece: Piece): ReadonlyMap<number, Region<'leaf'>> {
+  const { made, leaf, flitch } = piece
   if (!made || !leaf) return new Map()
   const { makeUp } = made
   const [sawn, ...others] = cutLines(piece, leafOutline(flitch, leaf))

@@ -20,7 +20,7 @@ export function offcutWords({ strip, use }: Offcut, unit: LengthUnit): string {
 export const KEEP_OFFCUTS = 'Chalk its label on each, and keep them until the panels are finished.'
 
 /** Which leaves' offcuts are let go of, and why; '' where none are. */
-export const letGoWords = (leaves: readonly number[]): string =>
+export const letGoWords = (leaves: readonly number[], of = ''): string =>
   leaves.length === 0
     ? ''
-    : `What is left of ${leavesListed(leaves)} is let go of: the panels cut from ${leaves.length === 1 ? 'it' : 'them'} are finished.`
+    : `What is left of ${leavesListed(leaves)}${of} is let go of: the panels cut from ${leaves.length === 1 ? 'it' : 'them'} are finished.`

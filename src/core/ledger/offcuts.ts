@@ -11,6 +11,7 @@ import { intersect, regionLess, withoutSlivers } from '../geometry/clip'
 import { point } from '../geometry/point'
 import { polygonArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
 import type { FlitchId, PartId } from '../ids'
+import { flitchesOf } from '../fit/lay-face'
 import { findLeaf, leafOutline } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
@@ -41,6 +42,7 @@ const LEAST_EDGE = 300
 /** A leaf from which something is taken, and what is left of it. */
 export interface LeafRest {
   readonly flitch: FlitchId
+  readonly flitchName: string
   readonly leaf: number
   readonly outline: Ring<'leaf'>
   readonly taken: readonly Ring<'leaf'>[]
@@ -60,11 +62,11 @@ export function jobRests(
   only: LedgerFace | null = null,
 ): readonly LeafRest[] {
   const claims = claimsAndPanels(faces)
-  const wanted = new Set(only ? claimsOf(only).map(({ leaf }) => leaf) : [])
-  const flitches = only ? [only.flitch] : [...new Set(faces.map(({ flitch }) => flitch))]
+  const wanted = only ? claimsOf(only) : []
+  const flitches = only ? flitchesOf(only) : [...new Set(faces.flatMap(flitchesOf))]
   return flitches.flatMap((flitch) =>
     flitch.leaves
-      .filter(({ number }) => !only || wanted.has(number))
+      .filter(({ number }) => !only || wanted.some((claim) => claim.flitch === flitch.id && claim.leaf === number))
       .flatMap((leaf) => restOf(flitch, leaf, claims, shop, answers) ?? []),
   )
 }
@@ -106,7 +108,16 @@ function restOf(
   if (taken.length === 0) return null
   const offcuts = answers('offcuts', [flitch, leaf, shop, ...taken], () => leafOffcuts(flitch, leaf, shop, taken))
   const letGo = [...planned, ...leaf.cuts].every(({ part }) => finished.has(part))
-  return { flitch: flitch.id, leaf: leaf.number, outline: leafOutline(flitch, leaf), taken, offcuts, letGo }
+  const { id, name } = flitch
+  return {
+    flitch: id,
+    flitchName: name,
+    leaf: leaf.number,
+    outline: leafOutline(flitch, leaf),
+    taken,
+    offcuts,
+    letGo,
+  }
 }
 
 /** What is left of a leaf from which this is taken. */

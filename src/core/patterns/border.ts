@@ -1,3 +1,4 @@
+import type { FlitchId } from '../ids'
 import type { LeafCount } from './recipe'
 
 /** A crossbanding: what lies round the field of a face. */
@@ -10,9 +11,11 @@ export interface Border {
   readonly corners: 'mitred' | 'sides through' | 'ends through'
   /** Along the edge, at most: a longer edge is made of several pieces. */
   readonly pieceLength: number
+  /** What it is cut from; null: the flitch of the field. */
+  readonly flitch: FlitchId | null
   /** Of leaves: each gives several pieces, one beside the other. */
   readonly count: LeafCount
-  /** The leaf to start with; the next that the field leaves, unless it is said. */
+  /** The leaf to start with; unless it is said, the next that the field leaves, or the first of another flitch. */
   readonly firstLeaf: number | 'after the field'
   readonly sideUp: 'numbered' | 'other'
   /** The line between border and field; null without one. */
@@ -31,6 +34,7 @@ export const USUAL_BORDER: Border = {
   grain: 'across',
   corners: 'mitred',
   pieceLength: 200,
+  flitch: null,
   count: 'fewest',
   firstLeaf: 'after the field',
   sideUp: 'numbered',

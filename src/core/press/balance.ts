@@ -30,7 +30,7 @@ export interface Balance {
 }
 
 /** Thicknesses within 0.05 mm are one; leaves of one flitch vary by as much. */
-const SAME_THICKNESS = 0.05
+export const SAME_THICKNESS = 0.05
 const SAME_GRAIN = 1
 
 type Sheet = { readonly layer: Exclude<Layer, { kind: 'glue line' }>; readonly place: number }

@@ -1,3 +1,4 @@
+import { ofFlitch } from '../leaves/flitch-words'
 import type { DefectKind } from '../leaves/leaf'
 import { showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
@@ -54,5 +55,5 @@ function tapeWords({ through, side, face }: Extract<Mending, { mend: 'tape' }>):
 }
 
 /** A defect that need not be mended. */
-export const sparedWords = ({ leaf, defect, spot }: Spared, unit: LengthUnit): string =>
-  `Leaf ${leaf}: ${KIND[defect.kind].toLowerCase()}, ${spotWords(spot, unit)}`
+export const sparedWords = ({ leaf, ofFlitch: of, defect, spot }: Spared, unit: LengthUnit): string =>
+  `Leaf ${leaf}${ofFlitch(of)}: ${KIND[defect.kind].toLowerCase()}, ${spotWords(spot, unit)}`

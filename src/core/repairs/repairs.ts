@@ -8,7 +8,7 @@
  * The order is common practice: splits are taped while the leaf is whole, before the knife can make them run; then what
  * is torn is laid down and patches are let in, before the leaves are taped to each other.
  */
-import type { LaidFace, Piece } from '../fit/lay-face'
+import { otherFlitch, type LaidFace, type Piece } from '../fit/lay-face'
 import { pieceParts } from '../fit/piece-parts'
 import { boxAround, boxCentre, boxHeight, boxWidth, regionBox } from '../geometry/box'
 import { intersect } from '../geometry/clip'
@@ -16,7 +16,8 @@ import { grown } from '../geometry/offset'
 import { distance, type Point } from '../geometry/point'
 import { regionArea, ringEdges, type Region, type Ring } from '../geometry/polygon'
 import { distanceToEdge } from '../geometry/segment'
-import type { CellId } from '../ids'
+import type { CellId, FlitchId } from '../ids'
+import type { Flitch } from '../leaves/flitch'
 import { findLeaf, leafOutline } from '../leaves/bundle'
 import type { BreakThrough, Defect, DefectKind, Leaf } from '../leaves/leaf'
 import { leafSpot, type LeafSpot } from '../seams/find-patch'
@@ -43,6 +44,9 @@ export type Mending =
   | { readonly mend: 'back'; readonly face: TapedFace }
 
 export interface Repair {
+  readonly flitch: FlitchId
+  /** The name of the flitch where it is not that of the field; else null. */
+  readonly ofFlitch: string | null
   readonly leaf: number
   readonly cell: CellId
   readonly defect: Defect
@@ -53,6 +57,9 @@ export interface Repair {
 
 /** A defect that needs no repair: it lies in no piece of the face. */
 export interface Spared {
+  readonly flitch: FlitchId
+  /** The name of the flitch where it is not that of the field; else null. */
+  readonly ofFlitch: string | null
   readonly leaf: number
   readonly defect: Defect
   readonly spot: LeafSpot | null
@@ -89,25 +96,36 @@ function withWood(piece: Piece): Taken {
 
 function repairsIn(face: LaidFace, { piece, wood }: Taken, shop: Shop): readonly Repair[] {
   return [...wood].flatMap(([number, taken]) => {
-    const leaf = findLeaf(face.flitch, number)
+    const { flitch } = piece
+    const leaf = findLeaf(flitch, number)
     if (!leaf) return []
     return leaf.defects
       .filter((defect) => liesIn(defect, taken))
       .flatMap((defect): readonly Repair[] => {
-        const mending = mendingOf(defect, piece, leafOutline(face.flitch, leaf), shop, face.part.showClass)
-        return mending ? [{ leaf: number, cell: piece.cell.id, defect, spot: spotOf(face, leaf, defect), mending }] : []
+        const mending = mendingOf(defect, piece, leafOutline(flitch, leaf), shop, face.part.showClass)
+        if (!mending) return []
+        const spot = spotOf(flitch, leaf, defect)
+        const ofFlitch = otherFlitch(face, piece)
+        return [{ flitch: flitch.id, ofFlitch, leaf: number, cell: piece.cell.id, defect, spot, mending }]
       })
   })
 }
 
 /** Of the leaves that lie in the cells; what is wrong with a leaf that only gives a strip is its own affair. */
 function sparedIn(face: LaidFace, pieces: readonly Taken[]): readonly Spared[] {
-  const leaves = new Set(pieces.flatMap(({ piece }) => piece.leaf ?? []))
-  return [...leaves].flatMap((leaf) => {
-    const wood = pieces.flatMap((taken) => taken.wood.get(leaf.number) ?? [])
+  const leaves = new Map(pieces.flatMap(({ piece }) => (piece.leaf ? [[piece.leaf, piece.flitch] as const] : [])))
+  return [...leaves].flatMap(([leaf, flitch]) => {
+    const fromFlitch = pieces.filter(({ piece }) => piece.flitch.id === flitch.id)
+    const wood = fromFlitch.flatMap((taken) => taken.wood.get(leaf.number) ?? [])
     return leaf.defects
       .filter((defect) => isMendable(defect.kind) && !liesIn(defect, wood))
-      .map((defect) => ({ leaf: leaf.number, defect, spot: spotOf(face, leaf, defect) }))
+      .map((defect) => ({
+        flitch: flitch.id,
+        ofFlitch: otherFlitch(face, { flitch }),
+        leaf: leaf.number,
+        defect,
+        spot: spotOf(flitch, leaf, defect),
+      }))
   })
 }
 
@@ -171,5 +189,5 @@ const defectShape = (defect: Defect) => grown(defect, defect.shape === 'line' ? 
 const liesIn = (defect: Defect, wood: Region<'leaf'>): boolean =>
   wood.some((polygon) => regionArea(intersect<'leaf'>(defectShape(defect), [polygon])) > 0.01)
 
-const spotOf = ({ flitch }: LaidFace, leaf: Leaf, defect: Defect): LeafSpot | null =>
+const spotOf = (flitch: Flitch, leaf: Leaf, defect: Defect): LeafSpot | null =>
   leafSpot(leafOutline(flitch, leaf), boxCentre(regionBox(defectShape(defect))))

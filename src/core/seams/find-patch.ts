@@ -5,13 +5,14 @@
  * Input: faces as laid, a spot in panel mm, the patch taken to be round. Output: spots in leaf mm, told as a rule finds
  * them with the number up. Tolerance: that of floating-point steps. Failure: null where no leaf lies under the spot.
  */
-import type { LaidFace } from '../fit/lay-face'
+import { otherFlitch, type LaidFace } from '../fit/lay-face'
 import { partAt, pieceParts } from '../fit/piece-parts'
 import { add, subtract, type Point } from '../geometry/point'
 import { regionCovers, ringCovers, ringEdges, type Region, type Ring } from '../geometry/polygon'
 import { distanceToEdge, levelCrossings } from '../geometry/segment'
 import { invert, transformPoint } from '../geometry/transform'
-import type { CellId } from '../ids'
+import type { CellId, FlitchId } from '../ids'
+import type { Part } from '../job/job'
 import { findLeaf, leafOutline, placeInSequence } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
@@ -30,6 +31,9 @@ export interface LeafSpot {
 
 export interface PatchPlace {
   readonly cell: CellId
+  readonly flitch: FlitchId
+  /** The name of the flitch where it is not that of the field; else null. */
+  readonly ofFlitch: string | null
   readonly leaf: number
   /** The patch is laid as the leaf is: with its number down where the leaf is turned over. */
   readonly turnedOver: boolean
@@ -67,8 +71,7 @@ export interface PatchWish {
 export function findPatch(face: LaidFace, wish: PatchWish): PatchPlace | null {
   const piece = face.pieces.find(({ cell, leaf }) => leaf && ringCovers(cell.face.ring, wish.at))
   if (!piece?.leaf) return null
-  const { flitch } = face
-  const { cell } = piece
+  const { cell, flitch } = piece
   const parts = pieceParts(piece)
   const under = partAt(parts, transformPoint(invert(piece.leafToPanel), wish.at)) ?? parts[0]
   const leaf = under && findLeaf(flitch, under.leaf)
@@ -85,11 +88,13 @@ export function findPatch(face: LaidFace, wish: PatchWish): PatchPlace | null {
         state: other.state,
         steps: placeInSequence(flitch, other.number) - here,
         spot: leafSpot(leafOutline(flitch, other), there),
-        trouble: troubleAt(face, other, there, wish),
+        trouble: troubleAt(piece.flitch, face.part, other, there, wish),
       }
     })
   return {
     cell: cell.id,
+    flitch: flitch.id,
+    ofFlitch: otherFlitch(face, piece),
     leaf: leaf.number,
     turnedOver: cell.turn.turnedOver,
     spot: leafSpot(leafOutline(flitch, leaf), at),
@@ -112,20 +117,27 @@ export function leafSpot(outline: Ring<'leaf'>, at: Point<'leaf'>): LeafSpot | n
   }
 }
 
-function troubleAt({ flitch, part }: LaidFace, leaf: Leaf, at: Point<'leaf'>, wish: PatchWish): PatchTrouble | null {
+function troubleAt(
+  flitch: Flitch,
+  { showClass }: Part,
+  leaf: Leaf,
+  at: Point<'leaf'>,
+  wish: PatchWish,
+): PatchTrouble | null {
   const { radius, shop, faces } = wish
   const outline = leafOutline(flitch, leaf)
   if (!ringCovers(outline, at) || reaches([[outline]], at, radius)) return { trouble: 'off the leaf' }
-  const defect = defectsToAvoid(leaf, shop, part.showClass).find((one) => meets(defectArea(one, shop), at, radius))
+  const defect = defectsToAvoid(leaf, shop, showClass).find((one) => meets(defectArea(one, shop), at, radius))
   if (defect) return { trouble: 'defect', kind: defect.kind }
   const taker = faces.find((face) => takes(face, flitch, leaf, at, radius))
   return taker ? { trouble: 'taken', part: taker.part.name } : null
 }
 
 const takes = (face: LaidFace, flitch: Flitch, leaf: Leaf, at: Point<'leaf'>, radius: number): boolean =>
-  face.flitch.id === flitch.id &&
-  face.pieces.some((piece) =>
-    pieceParts(piece).some((taken) => taken.leaf === leaf.number && meets(taken.rough, at, radius)),
+  face.pieces.some(
+    (piece) =>
+      piece.flitch.id === flitch.id &&
+      pieceParts(piece).some((taken) => taken.leaf === leaf.number && meets(taken.rough, at, radius)),
   )
 
 const meets = (region: Region<'leaf'>, at: Point<'leaf'>, radius: number): boolean =>

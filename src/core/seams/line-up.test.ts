@@ -3,6 +3,7 @@
  *   leaves beyond, and the first leaf of the seam begun with stays.
  * [R7] A leaf is slid no farther than its sound wood goes, and what is lacking is told.
  */
+import { allFrom } from '../job/part-flitches'
 import { describe, expect, it } from 'vitest'
 import { demoJob } from '../figure/demo-job'
 import { withoutMemory } from '../fit/answers'
@@ -16,7 +17,7 @@ const job = demoJob()
 const door = present(job.parts[0], 'the demonstration has a part')
 const flitch = present(job.flitches[0], 'the demonstration has a flitch')
 const four: Part = { ...door, recipe: { ...door.recipe, count: 4 } as Part['recipe'] }
-const lay = (part: Part) => layFace(part, flitch, job.shop, withoutMemory)
+const lay = (part: Part) => layFace(part, allFrom(flitch), job.shop, withoutMemory)
 const face = lay(four)
 const looks = reportSeams(face).map((seam) => present(seamLook(face, seam), 'leaves on both sides'))
 

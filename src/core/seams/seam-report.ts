@@ -12,7 +12,7 @@ export interface SeamReport extends Seam {
   readonly meets: Meets
   /** How far apart in the log lie the faces on its two sides; 0 for the two faces of one knife cut. */
   readonly depthOffset: number | null
-  /** How far the figure jumps along the leaf where it should mirror. */
+  /** How far the figure jumps along the leaf where it should mirror; 0 where the two sides come from two flitches. */
   readonly jump: number
   readonly sides: readonly SideReport[]
 }
@@ -40,13 +40,15 @@ function reportSeam(face: LaidFace, seam: Seam): SeamReport {
     )
   const sides = seam.stretches.flatMap((stretch) => {
     const [left, right] = [pieceOf(stretch.left), pieceOf(stretch.right)]
+    // two logs have no spot in common
+    const isOneLog = left.flitch.id === right.flitch.id
     return partStretches(stretch.edge, left, right).map(({ edge, left: onLeft, right: onRight }) => ({
       ...stretch,
       edge,
       length: edge === stretch.edge ? stretch.length : edgeLength(edge),
-      meets: howFigureMeets(edge, onLeft.logToPanel, onRight.logToPanel),
-      jump: figureJump(edge, onLeft.logToPanel, onRight.logToPanel),
-      depthOffset: depthOffset(face, left, right, onLeft.leaf, onRight.leaf),
+      meets: isOneLog ? howFigureMeets(edge, onLeft.logToPanel, onRight.logToPanel) : 'breaks',
+      jump: isOneLog ? figureJump(edge, onLeft.logToPanel, onRight.logToPanel) : 0,
+      depthOffset: depthOffset(left, right, onLeft.leaf, onRight.leaf),
     }))
   })
   return {
@@ -62,16 +64,11 @@ function reportSeam(face: LaidFace, seam: Seam): SeamReport {
   }
 }
 
-function depthOffset(
-  { flitch }: LaidFace,
-  left: Piece,
-  right: Piece,
-  leafOnLeft: number | null,
-  leafOnRight: number | null,
-): number | null {
-  if (leafOnLeft === null || leafOnRight === null) return null
+/** null where a side has no leaf, or the two come from two logs. */
+function depthOffset(left: Piece, right: Piece, leafOnLeft: number | null, leafOnRight: number | null): number | null {
+  if (leafOnLeft === null || leafOnRight === null || left.flitch.id !== right.flitch.id) return null
   return Math.abs(
-    depthShown(flitch, leafOnLeft, left.cell.turn.turnedOver) -
-      depthShown(flitch, leafOnRight, right.cell.turn.turnedOver),
+    depthShown(left.flitch, leafOnLeft, left.cell.turn.turnedOver) -
+      depthShown(right.flitch, leafOnRight, right.cell.turn.turnedOver),
   )
 }

@@ -2,6 +2,7 @@ import type { LaidBorder, LaidFace } from '../fit/lay-face'
 import { ringEdges } from '../geometry/polygon'
 import { edgeLength } from '../geometry/segment'
 import type { Part } from '../job/job'
+import { ofFlitch } from '../leaves/flitch-words'
 import type { Border } from '../patterns/border'
 import { showLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
@@ -22,15 +23,16 @@ export const CORNER_WORDS: Readonly<Record<Border['corners'], string>> = {
 export const hasCorners = ({ outline: { shape } }: Part): boolean => shape !== 'circle' && shape !== 'ellipse'
 
 /** What has been decided about a border as one sentence, or two; nothing without one. */
-export function borderSentence({ part, border: laid }: LaidFace, unit: LengthUnit): string {
+export function borderSentence({ part, flitch, border: laid }: LaidFace, unit: LengthUnit): string {
   const { border } = part
   if (!border || !laid) return ''
   const say = (length: number) => showLength(length, unit, 'seam')
   const corners = hasCorners(part) ? `its corners ${CORNER_WORDS[border.corners]}, ` : ''
   const pieces = hasCorners(part) ? 'pieces' : 'segments'
-  const from =
-    border.firstLeaf === 'after the field' ? 'the next after those of the field' : `from leaf ${border.firstLeaf}`
-  const leaves = `${laid.leaves} ${laid.leaves === 1 ? 'leaf' : 'leaves'}`
+  const isOther = laid.flitch.id !== flitch.id
+  const next = isOther ? 'from its first one' : 'the next after those of the field'
+  const from = border.firstLeaf === 'after the field' ? next : `from leaf ${border.firstLeaf}`
+  const leaves = `${laid.leaves} ${laid.leaves === 1 ? 'leaf' : 'leaves'}${ofFlitch(isOther ? laid.flitch.name : null)}`
   return `A border ${say(border.width)} wide lies round the field, ${corners}its grain ${border.grain} the band, in ${pieces} at most ${say(border.pieceLength)} long, of ${leaves}, ${from}, the ${border.sideUp} side up.${stringSentence(laid, border, unit)}`
 }
 

@@ -1,5 +1,4 @@
 import type { Piece } from '../fit/lay-face'
-import type { Flitch } from '../leaves/flitch'
 import { leafPlace } from '../templates/leaf-place'
 import type { WindowTemplate } from '../templates/window-template'
 import { roughSize } from '../templates/window-template'
@@ -17,13 +16,8 @@ export interface CutFigure {
 }
 
 /** The four cuts of a piece on its leaf: two across and two along; by the paper where the piece is no rectangle. */
-export function cutFigures(
-  flitch: Flitch,
-  piece: Piece,
-  template: WindowTemplate,
-  unit: LengthUnit,
-): readonly CutFigure[] {
-  const { near, far } = leafPlace(flitch, piece)
+export function cutFigures(piece: Piece, template: WindowTemplate, unit: LengthUnit): readonly CutFigure[] {
+  const { near, far } = leafPlace(piece)
   const say = (length: number) => `${placeFigure(length, unit)} ${unit}`
   const both = (one: number, other: number) =>
     placeFigure(one, unit) === placeFigure(other, unit)

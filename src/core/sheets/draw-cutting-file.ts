@@ -3,7 +3,8 @@ import type { Drawing, Item } from '../drawing/drawing'
 import { itemsBox } from '../drawing/item-box'
 import { placed } from '../drawing/placed'
 import type { Cell } from '../faces/cells'
-import type { LaidFace } from '../fit/lay-face'
+import { otherFlitch, type LaidFace } from '../fit/lay-face'
+import { ofFlitch } from '../leaves/flitch-words'
 import { boxAround, boxGrown, boxHeight, boxWidth } from '../geometry/box'
 import { point } from '../geometry/point'
 import { transformPoint, translation } from '../geometry/transform'
@@ -56,7 +57,7 @@ const toCut = (face: LaidFace): readonly ToCut[] => [
     ...one,
     joints: [],
     cells: cellsOf(one.pieces),
-    leaves: leavesInWords(one),
+    leaves: `${leavesInWords(one)}${ofFlitch(one.pieces[0] ? otherFlitch(face, one.pieces[0]) : null)}`,
   })),
   ...sheetTemplates(face).map((one) => ({
     ...one,

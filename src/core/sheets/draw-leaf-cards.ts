@@ -5,6 +5,8 @@ import { textCutTo } from '../drawing/text-width'
 import type { Box } from '../geometry/box'
 import { point, type Point } from '../geometry/point'
 import { present } from '../invariant'
+import { otherFlitch, type Piece } from '../fit/lay-face'
+import { ofFlitch } from '../leaves/flitch-words'
 import { chalkMark } from '../templates/chalk-mark'
 import type { LoneLeaf } from '../templates/packets'
 import { showLength } from '../units/show-length'
@@ -46,17 +48,16 @@ function leafCard(face: JudgedFace, lone: LoneLeaf, unit: LengthUnit, box: Box<'
   const left = max.x - min.x - PICTURE - 18
   const head = column(min, left, [
     bold(`Leaf ${piece.leaf?.number ?? '–'}, ${piece.cell.id}`, 8),
-    plain(textCutTo(`${face.part.name}, ${turnInWords(piece)}`, left, 3.8), 3.8),
+    plain(textCutTo(`${whoseLeaf(face, piece)}${face.part.name}, ${turnInWords(piece)}`, left, 3.8), 3.8),
     plain(piece.cut ? 'Cut already: joint and lay it.' : `Numbered side up. ${whyWords(lone, unit)}`, 3.5),
   ])
   const figures = { min, max: point<'sheet'>(min.x + left, max.y) }
-  const rows = figureRows(cutFigures(face.flitch, piece, template, unit), figures, head.bottom + 0.5, 5.5)
+  const rows = figureRows(cutFigures(piece, template, unit), figures, head.bottom + 0.5, 5.5)
   const end = max.y - CHALK.height - CHALK_WORDS
   return [
     ...head.items,
     ...rows,
     ...leafPicture(
-      face.flitch,
       piece,
       { min: point(max.x - PICTURE - 10, min.y + 8), max: point(max.x - 10, end - 3) },
       { straight: template.straight, pins: [], chalk: mark },
@@ -67,6 +68,12 @@ function leafCard(face: JudgedFace, lone: LoneLeaf, unit: LengthUnit, box: Box<'
     ...chalkItems(String(piece.leaf?.number ?? ''), piece, point(min.x, max.y - CHALK.height)),
     ...ticks(point(min.x + CHALK.width + 6, max.y - CHALK.height), piece.cut),
   ]
+}
+
+/** Which flitch the leaf is of, where it is not the field's. */
+function whoseLeaf(face: JudgedFace, piece: Piece): string {
+  const name = otherFlitch(face, piece)
+  return name === null ? '' : `Leaf${ofFlitch(name)}. `
 }
 
 /** Room for the sentence over the chalk mark. */

@@ -1,6 +1,8 @@
 import { line, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
+import { otherFlitch } from '../fit/lay-face'
+import { ofFlitch } from '../leaves/flitch-words'
 import { point } from '../geometry/point'
 import { roughSize, windowTemplates, type WindowTemplate } from '../templates/window-template'
 import { showLength } from '../units/show-length'
@@ -32,26 +34,33 @@ export function drawLeafPlaces(face: JudgedFace, unit: LengthUnit, page: PageSiz
   }
   for (const template of windowTemplates(face)) {
     if (y + TITLE + ROW > foot.bottom) turnPage()
-    add(templateTitle(template, unit, page, y), TITLE)
+    add(templateTitle(face, template, unit, page, y), TITLE)
     for (const piece of template.pieces) {
       if (y + ROW > foot.bottom) {
         turnPage()
-        add(templateTitle(template, unit, page, y), TITLE)
+        add(templateTitle(face, template, unit, page, y), TITLE)
       }
-      add(placeRow(face.flitch, piece, unit, page, y), ROW)
+      add(placeRow(piece, unit, page, y), ROW)
     }
     y += 5
   }
   return pages.map((items) => [...head.items, ...items, ...foot.items])
 }
 
-function templateTitle(template: WindowTemplate, unit: LengthUnit, page: PageSize, y: number): readonly Item[] {
+function templateTitle(
+  face: JudgedFace,
+  template: WindowTemplate,
+  unit: LengthUnit,
+  page: PageSize,
+  y: number,
+): readonly Item[] {
+  const other = template.pieces[0] ? otherFlitch(face, template.pieces[0]) : null
   const size = roughSize(template)
   const [across, along] = [size.width, size.length].map((length) => showLength(length, unit, 'seam'))
   const right = page.width - PAGE_ROOM
   const how = template.straight ? `rip ${across}, crosscut ${along}` : `${across} × ${along} over all, cut by the paper`
   return [
-    text(point(PAGE_ROOM, y + 6), `Template ${template.name}`, { size: 6, weight: 'bold' }),
+    text(point(PAGE_ROOM, y + 6), `Template ${template.name}${ofFlitch(other)}`, { size: 6, weight: 'bold' }),
     text(point(right, y + 6), how, { size: 5.6, weight: 'bold', anchor: 'end' }),
     ...COLUMNS.flatMap((column) =>
       column.head.flatMap((words, i) =>

@@ -47,7 +47,7 @@ function workItems(
   if (!block) return []
   const under = top + block.height + 6
   const half = (bottom - under) / 2
-  const before = leafOutline(face.flitch, piece.leaf!)
+  const before = leafOutline(piece.flitch, piece.leaf!)
   const boxes = [boxAround(before), boxAround(piece.made!.outline[0])]
   const scale = Math.min(
     ...boxes.map((box) => Math.min(room / boxHeight(box), (half - CAPTION - 5) / Math.max(1, boxWidth(box)))),

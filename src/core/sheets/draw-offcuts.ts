@@ -1,3 +1,5 @@
+import type { LaidFace } from '../fit/lay-face'
+import { ofFlitch } from '../leaves/flitch-words'
 import { closedLine, text } from '../drawing/build'
 import { clippedItems } from '../drawing/clip-items'
 import type { Item } from '../drawing/drawing'
@@ -21,20 +23,20 @@ const NUMBER = 14
  * taken dashed, and in what is left the largest clear strip with its label; below it what can be had.
  */
 export function drawOffcuts(
-  name: string,
+  face: Pick<LaidFace, 'part' | 'flitch'>,
   rests: readonly LeafRest[],
   unit: LengthUnit,
   page: PageSize,
 ): readonly (readonly Item[])[] {
   const hint = `${KEEP_OFFCUTS} Numbered end to the left, numbered side up; dashed: what is cut for the parts.`
-  const head = pageHead(page, name, 'What is left of its leaves', hint)
+  const head = pageHead(page, face.part.name, 'What is left of its leaves', hint)
   const foot = pageFoot(page, CUTTING_CAUTIONS)
   const longest = Math.max(...rests.map(({ outline }) => boxHeight(boxAround(outline))))
   const scale = (page.width - 2 * PAGE_ROOM - NUMBER) / longest
   const pages: Item[][] = []
   let y = Infinity
   for (const rest of rests) {
-    const row = restRow(rest, scale, unit, page)
+    const row = restRow(face, rest, scale, unit, page)
     if (y + row.height > foot.bottom) {
       pages.push([])
       y = head.bottom + 3
@@ -45,11 +47,12 @@ export function drawOffcuts(
   return pages.map((items) => [...head.items, ...items, ...foot.items])
 }
 
-function restRow(rest: LeafRest, scale: number, unit: LengthUnit, page: PageSize) {
+function restRow(face: Pick<LaidFace, 'flitch'>, rest: LeafRest, scale: number, unit: LengthUnit, page: PageSize) {
   const kept = worthKeeping([rest])
   const words = kept.map((offcut) => `${offcut.label}: ${offcutWords(offcut, unit)}`).join('.  ')
   const none = rest.letGo ? 'Let go of: the panels cut from it are finished.' : 'Nothing worth keeping.'
-  const lines = textLines(words || none, page.width - 2 * PAGE_ROOM - NUMBER, SIZE)
+  const whose = rest.flitch === face.flitch.id ? '' : `Leaf ${rest.leaf}${ofFlitch(rest.flitchName)}. `
+  const lines = textLines(`${whose}${words || none}`, page.width - 2 * PAGE_ROOM - NUMBER, SIZE)
   const box = boxAround(rest.outline)
   const tall = boxWidth(box) * scale
   return {

@@ -2,10 +2,11 @@ import { frame, line, text } from '../drawing/build'
 import { SMALLEST_TEXT, type Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
 import { textCutTo, textWidth } from '../drawing/text-width'
-import type { Piece } from '../fit/lay-face'
+import { otherFlitch, type Piece } from '../fit/lay-face'
 import type { Box } from '../geometry/box'
 import { point, type Point } from '../geometry/point'
 import { present } from '../invariant'
+import { ofFlitch } from '../leaves/flitch-words'
 import { chalkMark } from '../templates/chalk-mark'
 import { spotPlace } from '../templates/leaf-place'
 import type { Packet } from '../templates/packets'
@@ -54,12 +55,12 @@ function frontItems(face: JudgedFace, packet: Packet, unit: LengthUnit, { min, m
     bold(`Packet ${packet.name}`, 11),
     plain(textCutTo(`${face.part.name}, template ${packet.template.name}`, width, 4.4), 4.4),
     bold(toCutWords(packet), 6),
-    plain(`Numbered side up. Measured on the top one, leaf ${present(lead.leaf, 'a packet has leaves').number}.`, 4.2),
+    plain(
+      `Numbered side up. Measured on the top one, leaf ${present(lead.leaf, 'a packet has leaves').number}${ofFlitch(otherFlitch(face, lead))}.`,
+      4.2,
+    ),
   ])
-  return [
-    ...head.items,
-    ...figureRows(cutFigures(face.flitch, lead, packet.template, unit), { min, max }, head.bottom + 2, 9.5),
-  ]
+  return [...head.items, ...figureRows(cutFigures(lead, packet.template, unit), { min, max }, head.bottom + 2, 9.5)]
 }
 
 const stillToCut = ({ pieces }: Packet): readonly Piece[] => pieces.filter(({ cut }) => !cut)
@@ -112,12 +113,12 @@ function figureRow({ tag, what, figure, from }: CutFigure, { x, y }: Point<'shee
 /** The leaf with its cuts and pins. */
 function pictureItems(face: JudgedFace, packet: Packet, { min, max }: Box<'sheet'>): readonly Item[] {
   const lead = leadOf(packet)
-  const pins = registerPins(face.flitch, stillToCut(packet)) ?? []
+  const pins = registerPins(stillToCut(packet)) ?? []
   const box: Box<'sheet'> = { min: point(min.x + 18, min.y + 8), max: point(max.x - 18, max.y - 8) }
   const middle = (min.x + max.x) / 2
   return [
     text(point(middle, min.y + 4), 'numbered end', { size: 4.4, weight: 'bold', anchor: 'middle' }),
-    ...leafPicture(face.flitch, lead, box, { straight: packet.template.straight, pins, chalk: chalkMark(face, lead) }),
+    ...leafPicture(lead, box, { straight: packet.template.straight, pins, chalk: chalkMark(face, lead) }),
     text(point(middle, max.y - 1), 'numbered side up; not to scale', { anchor: 'middle' }),
   ]
 }
@@ -157,7 +158,7 @@ export const tickBox = (x: number, y: number): Item =>
 function noteItems(face: JudgedFace, packet: Packet, unit: LengthUnit, { min, max }: Box<'sheet'>): readonly Item[] {
   const lead = leadOf(packet)
   const open = stillToCut(packet)
-  const pins = open.length > 0 ? registerPins(face.flitch, open) : null
+  const pins = open.length > 0 ? registerPins(open) : null
   const mark = chalkMark(face, lead)
   const words = column(point(min.x, min.y), max.x - min.x, [
     bold('Chalk every leaf first', 5.4),
@@ -166,9 +167,9 @@ function noteItems(face: JudgedFace, packet: Packet, unit: LengthUnit, { min, ma
   const below = column(point(min.x, words.bottom + CHALK.height + 4), max.x - min.x, [
     ...(open.length > 0
       ? [
-          bold(`Stack ${leavesInWords(open)}`, 4.4),
+          bold(`Stack ${leavesInWords(face, open)}`, 4.4),
           plain('By the register lines across the bundle’s edge, numbered ends together, numbered side up.', 3.9),
-          plain(pins ? pinSentence(face, lead, pins, unit) : NO_PINS, 3.9),
+          plain(pins ? pinSentence(lead, pins, unit) : NO_PINS, 3.9),
         ]
       : []),
     bold(lead.cell.sheet ? STRIPS : 'Dry-lay before you cut the next run.', 5),
@@ -185,14 +186,9 @@ const STRIPS = 'These are strips: joint the sheets first, then cut the pieces fr
 
 const NO_PINS = 'No waste is left for pins: hold the packet between two boards while it is cut.'
 
-function pinSentence(
-  { flitch }: JudgedFace,
-  lead: Piece,
-  pins: NonNullable<ReturnType<typeof registerPins>>,
-  unit: LengthUnit,
-): string {
+function pinSentence(lead: Piece, pins: NonNullable<ReturnType<typeof registerPins>>, unit: LengthUnit): string {
   const told = pins.map((pin) => {
-    const { along, across } = spotPlace(flitch, lead, pin)
+    const { along, across } = spotPlace(lead, pin)
     return `${placeFigure(along, unit)} ${unit} from the numbered end and ${placeFigure(across, unit)} ${unit} from the left wild edge`
   })
   return `Pins through the waste: ${told.join('; ')}. See first that no other part takes the wood there.`

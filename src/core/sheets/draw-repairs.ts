@@ -1,3 +1,4 @@
+import { ofFlitch } from '../leaves/flitch-words'
 import { frame, line, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
@@ -59,7 +60,7 @@ function pagesOf(rows: readonly Row[], top: number, bottom: number): readonly (r
 
 function repairRow(repair: Repair, unit: LengthUnit, page: PageSize): Row {
   const room = page.width - 2 * PAGE_ROOM - INDENT
-  const head = textLines(`${repairHead(repair, unit)}; piece ${repair.cell}`, room, SIZE, 'bold')
+  const head = textLines(`${repairHead(repair, unit)}; piece ${repair.cell}${inOther(repair)}`, room, SIZE, 'bold')
   const more = textLines(
     `Its middle is ${spotWords(repair.spot, unit)}. ${mendingWords(repair.mending, unit)}`,
     room,
@@ -81,6 +82,8 @@ function repairRow(repair: Repair, unit: LengthUnit, page: PageSize): Row {
     ],
   }
 }
+
+const inOther = ({ ofFlitch: of }: Repair): string => (of === null ? '' : `, leaf${ofFlitch(of)}`)
 
 const heading = (words: string): Row => ({
   height: 13,

@@ -1,3 +1,4 @@
+import type { Flitch } from '../leaves/flitch'
 import { line, text } from '../drawing/build'
 import { SMALLEST_TEXT, type Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
@@ -144,12 +145,20 @@ function sizeLines({ sizes }: JudgedFace, unit: LengthUnit): readonly string[] {
   return [`Finished ${say(sizes.finished)}`, `Core as pressed ${say(sizes.core)}`, `Taped sheet ${say(sizes.sheet)}`]
 }
 
-/** Of the field, then of the border. */
+/** Of the field, then of the border; the flitch once where both come from it. */
 function leafWords(face: JudgedFace): string {
-  const { flitch } = face
-  const told = groupsOf(face).map(({ group, pieces }) => `${group === BORDER ? 'border ' : ''}${runWords(pieces)}`)
-  return `${told.join('; ')} of ${flitch.name}${flitch.species === '' ? '' : `, ${flitch.species}`}`
+  const told = groupsOf(face).map(({ group, flitch, pieces }) => ({
+    flitch,
+    words: `${group === BORDER ? 'border ' : ''}${runWords(pieces)}`,
+  }))
+  return told
+    .map(({ words, flitch }, i) =>
+      told[i + 1]?.flitch.id === flitch.id ? words : `${words} of ${flitchWords(flitch)}`,
+    )
+    .join('; ')
 }
+
+const flitchWords = ({ name, species }: Flitch): string => `${name}${species === '' ? '' : `, ${species}`}`
 
 /** In the order of the run, each leaf once however many pieces it gives; a long run as its first and last leaves. */
 function runWords(pieces: readonly Piece[]): string {

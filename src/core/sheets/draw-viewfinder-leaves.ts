@@ -2,7 +2,8 @@ import { circle, closedLine, frame, line, text } from '../drawing/build'
 import type { Item } from '../drawing/drawing'
 import type { PageSize } from '../drawing/sheet-set'
 import { textLines } from '../drawing/text-width'
-import type { LaidFace, Piece } from '../fit/lay-face'
+import { otherFlitch, type LaidFace, type Piece } from '../fit/lay-face'
+import { ofFlitch } from '../leaves/flitch-words'
 import { originOnLeaf } from '../fit/placement'
 import { boxAround, boxCentre, boxHeight, boxWidth, type Box } from '../geometry/box'
 import { add, distance, point, type Point } from '../geometry/point'
@@ -49,7 +50,7 @@ export function drawViewfinderLeaves(
         max: point(page.width - PAGE_ROOM, top + (i + 1) * height - 5),
       }
       return [
-        ...leafItems(name, piece, sights.get(piece.cell.id) ?? null, unit, box),
+        ...leafItems(face, name, piece, sights.get(piece.cell.id) ?? null, unit, box),
         ...(i > 0
           ? [line('mark', [point(box.min.x, box.min.y - 2.5), point(box.max.x, box.min.y - 2.5)], { pen: 0.1 })]
           : []),
@@ -60,6 +61,7 @@ export function drawViewfinderLeaves(
 }
 
 function leafItems(
+  face: LaidFace,
   name: string,
   piece: Piece,
   sight: Sight | null,
@@ -69,7 +71,10 @@ function leafItems(
   const places = sight ? landmarkPlaces(piece, sight) : []
   const left = min.x + PICTURE + 8
   const title = [
-    text(point(left, min.y + 6), `Leaf ${piece.leaf?.number ?? '–'}`, { size: 7, weight: 'bold' }),
+    text(point(left, min.y + 6), `Leaf ${piece.leaf?.number ?? '–'}${ofFlitch(otherFlitch(face, piece))}`, {
+      size: 7,
+      weight: 'bold',
+    }),
     text(point(max.x, min.y + 6), `Viewfinder ${name}, piece ${piece.cell.id}`, { size: 4.4, anchor: 'end' }),
   ]
   const picture: Box<'sheet'> = { min: point(min.x, min.y + 4), max: point(min.x + PICTURE, max.y - 4) }

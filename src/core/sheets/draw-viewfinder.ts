@@ -166,7 +166,7 @@ function centreTick(
 function bandItems(face: LaidFace, finder: Viewfinder, part: CardPart, { min, max }: Box<'sheet'>): readonly Item[] {
   const right = 46
   const room = max.x - min.x - right - 8
-  const name = textCutTo(`Viewfinder ${finder.name}, ${leavesInWords(finder.pieces)}`, room, 4.6, 'bold')
+  const name = textCutTo(`Viewfinder ${finder.name}, ${leavesInWords(face, finder.pieces)}`, room, 4.6, 'bold')
   const owner = textCutTo(face.part.name, room, 4, 'regular')
   const band = (y: number, first: string, second: string, size: number, weight: 'bold' | 'regular') => [
     text(point(min.x + 4, y), first, { size, weight }),

@@ -3,7 +3,6 @@ import type { Item } from '../drawing/drawing'
 import type { Piece } from '../fit/lay-face'
 import { boxAround, boxHeight, boxWidth, type Box } from '../geometry/box'
 import { add, between, point, type Point } from '../geometry/point'
-import type { Flitch } from '../leaves/flitch'
 import { originOnLeaf } from '../fit/placement'
 import type { ChalkMark } from '../templates/chalk-mark'
 import { pieceOutline } from '../templates/leaf-place'
@@ -14,13 +13,12 @@ import { numberTag } from './number-tag'
  * therefore not to scale. Cuts carry the tags of `cutFigures`.
  */
 export function leafPicture(
-  flitch: Flitch,
   piece: Piece,
   { min, max }: Box<'sheet'>,
   about: { readonly straight: boolean; readonly pins: readonly Point<'leaf'>[]; readonly chalk: ChalkMark | null },
 ): readonly Item[] {
   if (!piece.leaf) return []
-  const outline = pieceOutline(flitch, piece)
+  const outline = pieceOutline(piece)
   const box = boxAround([...outline, ...piece.roughOnLeaf])
   const [across, along] = [(max.x - min.x) / boxWidth(box), (max.y - min.y) / boxHeight(box)]
   const at = (p: Point<'leaf'>): Point<'sheet'> =>

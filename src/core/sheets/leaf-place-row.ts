@@ -4,7 +4,6 @@ import type { PageSize } from '../drawing/sheet-set'
 import { textWidth } from '../drawing/text-width'
 import type { Piece } from '../fit/lay-face'
 import { point } from '../geometry/point'
-import type { Flitch } from '../leaves/flitch'
 import { leafPlace, type EndPlace } from '../templates/leaf-place'
 import type { LengthUnit } from '../units/unit'
 import { checkMark } from './check-mark'
@@ -42,7 +41,7 @@ export const COLUMNS: readonly Column[] = [LEAF, PIECE, ALONG, NEAR, FAR, ...BOX
 export const columnAt = (page: PageSize, { at }: Column): number => PAGE_ROOM + at * (page.width - 2 * PAGE_ROOM)
 
 /** One leaf: its number, how the piece is laid afterwards, where it is cut, and boxes to tick. */
-export function placeRow(flitch: Flitch, piece: Piece, unit: LengthUnit, page: PageSize, y: number): readonly Item[] {
+export function placeRow(piece: Piece, unit: LengthUnit, page: PageSize, y: number): readonly Item[] {
   const put = (column: Column, below: number, words: string, size: number, weight: Text['weight'] = 'regular') =>
     text(point(columnAt(page, column), y + below), words, { size, weight })
   const figures = (column: Column, next: Column, alone: string, pair: readonly string[]) => {
@@ -58,7 +57,7 @@ export function placeRow(flitch: Flitch, piece: Piece, unit: LengthUnit, page: P
     line('mark', [point(PAGE_ROOM, y + ROW - 1.6), point(page.width - PAGE_ROOM, y + ROW - 1.6)], { pen: 0.1 }),
   ]
   if (!piece.leaf) return [put(LEAF, 7, '–', 7.5, 'bold'), put(ALONG, 6.6, 'no leaf is left', FIGURES), ...items]
-  const { near, far } = leafPlace(flitch, piece)
+  const { near, far } = leafPlace(piece)
   const along = (['left', 'right'] as const).map(
     (side) => `${placeFigure(near[side].along, unit)} to ${placeFigure(far[side].along, unit)}`,
   )

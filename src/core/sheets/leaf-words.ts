@@ -1,14 +1,16 @@
 import { BORDER } from '../faces/window-group'
-import type { Piece } from '../fit/lay-face'
+import { otherFlitch, type LaidFace, type Piece } from '../fit/lay-face'
+import { ofFlitch } from '../leaves/flitch-words'
 
 /**
  * `leaves 3, 4` or `leaf 3`, each once; where one gives several pieces these are named too: `leaf 5 (XT2, XT3)`. Pieces
- * without a leaf are told as missing.
+ * without a leaf are told as missing. The pieces are of one flitch, which is named if it is not the field's.
  */
-export function leavesInWords(pieces: readonly Piece[]): string {
+export function leavesInWords(face: Pick<LaidFace, 'flitch'>, pieces: readonly Piece[]): string {
   const numbers = [...new Set(pieces.map(({ leaf }) => (leaf ? String(leaf.number) : 'none left')))]
   const named = numbers.length < pieces.length ? ` (${pieces.map(({ cell }) => cell.id).join(', ')})` : ''
-  return `${numbers.length === 1 ? 'leaf' : 'leaves'} ${numbers.join(', ')}${named}`
+  const from = ofFlitch(pieces[0] ? otherFlitch(face, pieces[0]) : null)
+  return `${numbers.length === 1 ? 'leaf' : 'leaves'} ${numbers.join(', ')}${from}${named}`
 }
 
 /** What stands on a piece in a drawing: the number of its leaf; a border's, of which a leaf gives many, has its name. */

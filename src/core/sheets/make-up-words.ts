@@ -30,17 +30,19 @@ export function makeUpWork(face: LaidFace, unit: LengthUnit): readonly MakeUpWor
     if (!piece.made) continue
     groups.set(piece.made.makeUp, [...(groups.get(piece.made.makeUp) ?? []), piece])
   }
-  return [...groups.values()].map((pieces) => workOn(face.flitch, pieces, unit))
+  return [...groups.values()].map((pieces) => workOn(face, pieces, unit))
 }
 
-function workOn(flitch: Flitch, pieces: readonly Piece[], unit: LengthUnit): MakeUpWork {
+function workOn(face: LaidFace, pieces: readonly Piece[], unit: LengthUnit): MakeUpWork {
   const piece = pieces[0]!
   const { makeUp } = piece.made!
-  const whose = capital(leavesInWords(pieces))
+  const whose = capital(leavesInWords(face, pieces))
   const say = sayIn(unit)
   const packet = pieces.length > 1 ? [PACKET] : []
   const steps =
-    makeUp.how === 'longer' ? lengthenSteps(flitch, piece, makeUp, say) : widenSteps(flitch, piece, makeUp, say)
+    makeUp.how === 'longer'
+      ? lengthenSteps(piece.flitch, piece, makeUp, say)
+      : widenSteps(piece.flitch, piece, makeUp, say)
   return {
     title:
       makeUp.how === 'longer'

@@ -144,9 +144,7 @@ function cards(face: JudgedFace, unit: LengthUnit): Sheets {
 
 /** Only where it has been found what is left. */
 const offcutSheet = (face: JudgedFace, rests: readonly LeafRest[], unit: LengthUnit): Sheets =>
-  rests.length > 0
-    ? [{ kind: 'page', title: 'Left over', draw: (page) => drawOffcuts(face.part.name, rests, unit, page) }]
-    : []
+  rests.length > 0 ? [{ kind: 'page', title: 'Left over', draw: (page) => drawOffcuts(face, rests, unit, page) }] : []
 /** How the pieces are joined and taped; a face of one piece has no seams. */
 const seamSheets = (face: JudgedFace, unit: LengthUnit): Sheets =>
   face.seams.length === 0

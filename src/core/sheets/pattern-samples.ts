@@ -1,6 +1,7 @@
 import type { Drawing } from '../drawing/drawing'
 import { withoutMemory } from '../fit/answers'
 import { layFace } from '../fit/lay-face'
+import { allFrom } from '../job/part-flitches'
 import { blankLeaf, rectangle, usualFlitch, usualPart, usualRecipe } from '../job/usual'
 import type { HerringboneRecipe, ParquetRecipe, Recipe } from '../patterns/recipe'
 import { USUAL_SHOP } from '../shop'
@@ -52,7 +53,7 @@ export function drawSample(recipe: Recipe): Drawing {
     overhang: { top: 0, right: 0, bottom: 0, left: 0 },
     recipe,
   }
-  return drawPattern(layFace(part, flitch, USUAL_SHOP, withoutMemory), part.name, SMALL_TAGS)
+  return drawPattern(layFace(part, allFrom(flitch), USUAL_SHOP, withoutMemory), part.name, SMALL_TAGS)
 }
 
 /** Shown as small as a thumb, tags must be larger against the picture. */

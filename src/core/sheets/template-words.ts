@@ -20,7 +20,7 @@ export function templateHeading(face: LaidFace, template: WindowTemplate, unit: 
     { words: 'Cut numbered side up', size: 7, bold: true },
     { words: 'The arrow looks to the numbered end', size: 4, bold: false },
     { words: `${face.part.name}, template ${template.name}`, size: 5.4, bold: true },
-    { words: capital(leavesInWords(template.pieces)), size: 5.4, bold: true },
+    { words: capital(leavesInWords(face, template.pieces)), size: 5.4, bold: true },
     {
       words: template.straight ? `Rip ${across}, crosscut ${along}` : `${across} × ${along} over all`,
       size: 5.4,

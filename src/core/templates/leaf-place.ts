@@ -14,7 +14,6 @@ import { ringEdges, type Ring } from '../geometry/polygon'
 import { levelCrossings } from '../geometry/segment'
 import { present } from '../invariant'
 import { leafOutline } from '../leaves/bundle'
-import type { Flitch } from '../leaves/flitch'
 
 /** One corner of a piece on its leaf. */
 export interface CornerPlace {
@@ -37,19 +36,19 @@ export interface LeafPlace {
 
 const ON_END = 0.01
 
-export function leafPlace(flitch: Flitch, piece: Piece): LeafPlace {
-  const outline = pieceOutline(flitch, piece)
+export function leafPlace(piece: Piece): LeafPlace {
+  const outline = pieceOutline(piece)
   const { min, max } = boxAround(piece.roughOnLeaf)
   return { near: endPlace(outline, piece.roughOnLeaf, min.y), far: endPlace(outline, piece.roughOnLeaf, max.y) }
 }
 
 /** The outline of the leaf that a piece is cut from. On a made-up leaf places are measured once it is joined. */
-export const pieceOutline = (flitch: Flitch, { leaf, made }: Piece): Ring<'leaf'> =>
+export const pieceOutline = ({ flitch, leaf, made }: Piece): Ring<'leaf'> =>
   made?.outline[0] ?? leafOutline(flitch, present(leaf, 'a piece without a leaf has no place'))
 
 /** A spot of a leaf, such as a pin: along from the numbered end, across from the left wild edge. */
-export function spotPlace(flitch: Flitch, piece: Piece, spot: Point<'leaf'>): CornerPlace {
-  const outline = pieceOutline(flitch, piece)
+export function spotPlace(piece: Piece, spot: Point<'leaf'>): CornerPlace {
+  const outline = pieceOutline(piece)
   return { along: alongTo(outline, spot), across: spot.x - edgeBeside(outline, spot, 'left') }
 }
 

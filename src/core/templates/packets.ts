@@ -52,7 +52,8 @@ function atOnePlace(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
   const byPlace = new Map<string, Piece[]>()
   for (const piece of pieces) {
     const { x, y } = piece.place.farther
-    const place = `${x.toFixed(2)} ${y.toFixed(2)}`
+    // field and border have a window each
+    const place = `${piece.cell.group} ${x.toFixed(2)} ${y.toFixed(2)}`
     byPlace.set(place, [...(byPlace.get(place) ?? []), piece])
   }
   return [...byPlace.values()]

@@ -11,7 +11,6 @@ import { boxAround, boxCentre } from '../geometry/box'
 import { add, distance, point, subtract, type Point } from '../geometry/point'
 import { ringCovers, type Ring } from '../geometry/polygon'
 import { distanceToRing } from '../geometry/segment'
-import type { Flitch } from '../leaves/flitch'
 import { pieceOutline } from './leaf-place'
 
 /** Kept between a pin and the piece, and between a pin and the edge of a leaf. Common practice. */
@@ -20,10 +19,10 @@ const FROM_EDGE = 4
 /** Nearer than this the two hold no packet. */
 const LEAST_APART = 60
 
-export function registerPins(flitch: Flitch, pieces: readonly Piece[]): readonly [Point<'leaf'>, Point<'leaf'>] | null {
+export function registerPins(pieces: readonly Piece[]): readonly [Point<'leaf'>, Point<'leaf'>] | null {
   const [lead] = pieces
   if (!lead?.leaf) return null
-  const outlines = pieces.map((piece) => outlineUnder(flitch, lead, piece))
+  const outlines = pieces.map((piece) => outlineUnder(lead, piece))
   const free = pinSpots(lead.roughOnLeaf, outlines).filter((spot) => isWaste(spot, lead.roughOnLeaf, outlines))
   const pairs = free.flatMap((one, i) => free.slice(i + 1).map((other) => [one, other] as const))
   const best = pairs.reduce<(typeof pairs)[number] | null>(
@@ -34,9 +33,9 @@ export function registerPins(flitch: Flitch, pieces: readonly Piece[]): readonly
 }
 
 /** The outline of a piece's leaf, moved so that its piece lies on that of the lead. */
-function outlineUnder(flitch: Flitch, lead: Piece, piece: Piece): Ring<'leaf'> {
+function outlineUnder(lead: Piece, piece: Piece): Ring<'leaf'> {
   const off = subtract(lead.place.drift, piece.place.drift)
-  return pieceOutline(flitch, piece).map((p) => add(p, off))
+  return pieceOutline(piece).map((p) => add(p, off))
 }
 
 /** Spots to try: in the middle of the waste beyond each end and beside each side, at a quarter, half and three quarters. */

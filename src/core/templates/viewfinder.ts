@@ -14,7 +14,7 @@ import { boxAround, boxCentre, boxHeight, boxWidth, type Box } from '../geometry
 import { isConvex } from '../geometry/convex'
 import { point, subtract, type Point } from '../geometry/point'
 import type { Ring } from '../geometry/polygon'
-import type { CellId } from '../ids'
+import type { CellId, FlitchId } from '../ids'
 import { leafOutline } from '../leaves/bundle'
 import type { Defect, Leaf } from '../leaves/leaf'
 import { windowTemplates, type WindowTemplate } from './window-template'
@@ -53,6 +53,7 @@ const isSought = ({ leaf, made, cut }: Piece): boolean => leaf !== null && made 
 /** What of a leaf is looked at for the landmarks of a piece's window. */
 export interface LandmarkLook {
   readonly cell: CellId
+  readonly flitch: FlitchId
   readonly leaf: number
   readonly window: Ring<'leaf'>
   readonly outline: Ring<'leaf'>
@@ -62,10 +63,11 @@ export interface LandmarkLook {
 
 /** One for each piece that has a viewfinder. */
 export const landmarkLooks = (face: LaidFace): readonly LandmarkLook[] =>
-  face.pieces.flatMap((piece) => (piece.leaf && isSought(piece) ? [lookAt(face, piece, piece.leaf)] : []))
+  face.pieces.flatMap((piece) => (piece.leaf && isSought(piece) ? [lookAt(piece, piece.leaf)] : []))
 
-const lookAt = ({ flitch }: LaidFace, { cell, roughOnLeaf }: Piece, leaf: Leaf): LandmarkLook => ({
+const lookAt = ({ cell, flitch, roughOnLeaf }: Piece, leaf: Leaf): LandmarkLook => ({
   cell: cell.id,
+  flitch: flitch.id,
   leaf: leaf.number,
   window: roughOnLeaf,
   outline: leafOutline(flitch, leaf),

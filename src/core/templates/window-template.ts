@@ -18,12 +18,13 @@ export interface WindowTemplate {
   readonly straight: boolean
 }
 
-/** The templates of a face, one for each shape, those for most leaves first. */
+/** The templates of a face, one for each shape of each flitch, those for most leaves first. */
 export function windowTemplates(face: LaidFace): readonly WindowTemplate[] {
   const groups = new Map<string, Piece[]>()
   const inRun = [...face.pieces].sort((p, q) => p.cell.rank - q.cell.rank)
   for (const piece of inRun) {
-    const shape = `${shapeOf(piece.rough)} / ${shapeOf(piece.cell.toCut.ring)}`
+    // leaves of two flitches are not cut together
+    const shape = `${piece.flitch.id} / ${shapeOf(piece.rough)} / ${shapeOf(piece.cell.toCut.ring)}`
     groups.set(shape, [...(groups.get(shape) ?? []), piece])
   }
   return [...groups.values()]

@@ -1,6 +1,8 @@
 import { DEMO_FLITCH } from '../../core/figure/demo-flitch'
-import type { LaidFace } from '../../core/fit/lay-face'
-import { landmarkLooks, type LandmarkLook, type Sights } from '../../core/templates/viewfinder'
+import { flitchesOf, type LaidFace } from '../../core/fit/lay-face'
+import type { CellId } from '../../core/ids'
+import type { Flitch } from '../../core/leaves/flitch'
+import { landmarkLooks, type LandmarkLook, type Sight, type Sights } from '../../core/templates/viewfinder'
 import type { PhotoShelf } from '../../store/photo-shelf'
 import { landmarksAside } from '../../workers/landmark-door'
 import type { TaskAside } from '../../workers/one-task'
@@ -43,10 +45,22 @@ export class ViewfinderWork {
   async #sights(face: LaidFace, looks: readonly LandmarkLook[], isWanted: () => boolean): Promise<Sights | null> {
     if (looks.length === 0 || !hasAnyPicture(face)) return new Map()
     this.share = 0
-    const source = await woodOfFlitch(face.flitch, this.shelf)
-    if (!isWanted()) return null
-    this.#task = landmarksAside(source, looks, (done) => (this.share = done))
-    return this.#task.done
+    const sights = new Map<CellId, Sight>()
+    // field and border may be cut from a flitch each
+    for (const flitch of flitchesOf(face).filter(isPictured)) {
+      const own = looks.filter((look) => look.flitch === flitch.id)
+      const source = await woodOfFlitch(flitch, this.shelf)
+      if (!isWanted()) return null
+      this.#task = landmarksAside(
+        source,
+        own,
+        (done) => (this.share = (sights.size + done * own.length) / looks.length),
+      )
+      const found = await this.#task.done
+      if (!found) return null
+      for (const [cell, sight] of found) sights.set(cell, sight)
+    }
+    return sights
   }
 
   #ended(): void {
@@ -56,12 +70,23 @@ export class ViewfinderWork {
   }
 }
 
-export const hasAnyPicture = ({ flitch: { id, leaves } }: LaidFace): boolean =>
+const isPictured = ({ id, leaves }: Flitch): boolean =>
   id === DEMO_FLITCH || leaves.some(({ picture }) => picture !== null)
+
+export const hasAnyPicture = (face: LaidFace): boolean => flitchesOf(face).some(isPictured)
 
 /** The same as long as the same windows lie at the same places of the same pictures. */
 function nameOf(face: LaidFace): string {
-  const windows = landmarkLooks(face).map(({ cell, leaf, window, knots }) => [cell, leaf, window, knots])
-  const pictures = face.flitch.leaves.map(({ number, picture }) => [number, picture])
-  return JSON.stringify([face.flitch.id, windows, pictures])
+  const windows = landmarkLooks(face).map(({ cell, flitch, leaf, window, knots }) => [
+    cell,
+    flitch,
+    leaf,
+    window,
+    knots,
+  ])
+  const pictures = flitchesOf(face).map(({ id, leaves }) => [
+    id,
+    leaves.map(({ number, picture }) => [number, picture]),
+  ])
+  return JSON.stringify([windows, pictures])
 }

@@ -1,6 +1,7 @@
 import type { DerivedPart } from '../../core/derive'
-import { groupOf } from '../../core/fit/lay-face'
+import { groupOf, otherFlitch } from '../../core/fit/lay-face'
 import { BORDER } from '../../core/faces/window-group'
+import { ofFlitch } from '../../core/leaves/flitch-words'
 import { showLength } from '../../core/units/show-length'
 import type { LengthUnit } from '../../core/units/unit'
 
@@ -12,10 +13,13 @@ export function borderState({ part: { border } }: DerivedPart, unit: LengthUnit)
 
 /** What the border is made of, counted: pieces, and the leaves that they are cut from. */
 export function borderPiecesWords(face: DerivedPart): string {
-  const { pieces } = groupOf(face, BORDER)
+  const { flitch, pieces } = groupOf(face, BORDER)
   const leaves = [...new Set(pieces.flatMap(({ leaf }) => (leaf ? [leaf.number] : [])))]
   const lacking = pieces.filter(({ leaf }) => leaf === null).length
-  const from = leaves.length === 0 ? '' : ` from ${leaves.length === 1 ? 'leaf' : 'leaves'} ${listed(leaves)}`
+  const from =
+    leaves.length === 0
+      ? ''
+      : ` from ${leaves.length === 1 ? 'leaf' : 'leaves'} ${listed(leaves)}${ofFlitch(otherFlitch(face, { flitch }))}`
   const none = lacking === 0 ? '' : ` For ${lacking} of them no leaf is left.`
   return `${pieces.length} pieces${from}.${none}`
 }

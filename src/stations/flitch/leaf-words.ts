@@ -39,13 +39,11 @@ export interface Taken {
 
 /** Which parts have taken wood from a leaf, in the order of the parts. */
 export const takenFrom = (leaf: Leaf, flitch: Flitch, parts: readonly DerivedPart[]): readonly Taken[] =>
-  parts
-    .filter((face) => face.flitch.id === flitch.id)
-    .flatMap(({ part, pieces }) =>
-      pieces
-        .filter((piece) => piece.leaf?.number === leaf.number)
-        .map(({ cell }) => ({ part: part.id, name: part.name, cell: cell.id })),
-    )
+  parts.flatMap(({ part, pieces }) =>
+    pieces
+      .filter((piece) => piece.flitch.id === flitch.id && piece.leaf?.number === leaf.number)
+      .map(({ cell }) => ({ part: part.id, name: part.name, cell: cell.id })),
+  )
 
 /** `1st`, `2nd`, `11th`. */
 export function ordinal(n: number): string {

@@ -178,26 +178,32 @@ function sceneNow(): unknown {
   const shared = {
     unit: job.unit,
     colours: boardColours(container),
-    ...(asked.has('pictures') ? { pictures } : {}),
   }
-  if (kind === 'leaf') return leafScene(part, leafNumber(), { ...shared, shop: job.shop, parts, selected })
+  const ofLeaves = asked.has('pictures') ? { pictures } : {}
+  const ofFlitches = asked.has('pictures') ? { pictures: () => pictures } : {}
+  if (kind === 'leaf')
+    return leafScene(
+      part,
+      { flitch: flitch.id, leaf: leafNumber() },
+      { ...shared, ...ofFlitches, shop: job.shop, parts, selected },
+    )
   if (kind === 'outline') {
     const tool = (asked.get('tool') ?? 'outline') as OutlineTool
-    return outlineScene(flitch, leafNumber(), { ...shared, tool, drawnKind: 'knot', selected })
+    return outlineScene(flitch, leafNumber(), { ...shared, ...ofLeaves, tool, drawnKind: 'knot', selected })
   }
   if (kind === 'flitch') {
     const chosen = (selected as { leaf?: number } | null)?.leaf ?? 1
-    return flitchScene(flitchWithStates(), { ...shared, parts, selected: chosen })
+    return flitchScene(flitchWithStates(), { ...shared, ...ofLeaves, parts, selected: chosen })
   }
   if (kind === 'parts') {
     const chosen = (selected as { part?: string } | null)?.part ?? 'door-2'
     const own = parts.filter(({ part: { id } }) => !['wide', 'four'].includes(id))
-    return partsScene(own, { ...shared, selected: chosen })
+    return partsScene(own, { ...shared, ...ofFlitches, selected: chosen })
   }
   const listed = part.findings.filter(({ grade }) => grade !== 'good')
   const numbers = new Map<Finding, number>(listed.map((finding, i) => [finding, i + 1]))
   const lying = asked.has('lying') ? { lying: asked.get('lying') === '1' } : {}
-  return faceScene(part, { ...shared, numbers, selected, showLeaves: asked.has('leaves'), ...lying })
+  return faceScene(part, { ...shared, ...ofFlitches, numbers, selected, showLeaves: asked.has('leaves'), ...lying })
 }
 
 /** A spare, a leaf set aside and a gap, to be looked at. */

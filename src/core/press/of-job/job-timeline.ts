@@ -1,5 +1,6 @@
 import { polygonArea } from '../../geometry/polygon'
 import type { ThreeSizes } from '../../faces/face'
+import { flitchesOf } from '../../fit/lay-face'
 import type { FlitchId } from '../../ids'
 import type { Part } from '../../job/job'
 import type { Flitch } from '../../leaves/flitch'
@@ -14,6 +15,7 @@ import { timelineOf, type Timeline } from '../timeline'
 export interface PartToPress {
   readonly part: Part
   readonly flitch: Flitch
+  readonly border: { readonly flitch: Flitch } | null
   readonly sizes: ThreeSizes
   readonly seams: readonly Seam[]
   readonly press: PressPlan
@@ -53,8 +55,8 @@ export function jobTimeline(parts: readonly PartToPress[], room: PressRoom, wavy
 }
 
 /** Burl and crotch come wavy; straight-grained leaves as a rule do not (common practice). */
-export const asksFlattening = (parts: readonly Pick<PartToPress, 'flitch'>[]): boolean =>
-  parts.some(({ flitch }) => flitch.figure !== 'straight')
+export const asksFlattening = (parts: readonly Pick<PartToPress, 'flitch' | 'border'>[]): boolean =>
+  parts.flatMap(flitchesOf).some(({ figure }) => figure !== 'straight')
 
 const warmed = ({ coreTemperature }: PressRoom, { leastTemperature }: PressPlan['glue']['inUse']): number =>
   Math.max(coreTemperature, leastTemperature.value)
@@ -86,7 +88,7 @@ function pressLoads(parts: readonly PartToPress[], room: PressRoom): Pick<JobTim
 
 /** Every leaf of the bundles that are opened is registered and measured. */
 function leavesOf(parts: readonly PartToPress[]): number {
-  const flitches = new Map<FlitchId, Flitch>(parts.map(({ flitch }) => [flitch.id, flitch]))
+  const flitches = new Map<FlitchId, Flitch>(parts.flatMap(flitchesOf).map((flitch) => [flitch.id, flitch]))
   return sum([...flitches.values()], ({ leaves }) => leaves.length)
 }
 
