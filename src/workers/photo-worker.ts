@@ -1,8 +1,10 @@
 /// <reference lib="webworker" />
 import { point } from '../core/geometry/point'
 import type { Pixels } from '../core/figure/log/leaf-pixels'
+import type { Photograph } from '../core/figure/photo/photograph'
 import { readLeafPhoto, type CornersFrom, type LeafPhoto } from '../core/figure/photo/read-leaf-photo'
 import type { HowTheyLie, MarkRectangle, ViewTrouble } from '../core/figure/photo/photo-view'
+import { photographOfBitmap } from './bitmap-photograph'
 import { imageSize, MOST_PIXELS, WORKING_PIXELS } from './image-size'
 
 /** A place in a photograph: 0 to 1 from its left and its top. */
@@ -60,14 +62,15 @@ async function read(id: number, { file, rectangle, lie, corners }: PhotoWanted):
     ? { from: 'taps', corners: corners.map(({ x, y }) => point<'photo'>(x * photo.width, y * photo.height)) }
     : { from: 'marks' }
   const result = readLeafPhoto(photo, from, rectangle, lie, (share) => tell({ kind: 'progress', id, share }))
+  photo.close()
   if (!result.ok) return tell({ kind: 'refused', id, trouble: result.reason })
   const { picture, view: _view, ...rest } = result.value
   const { bytes, ending } = await encoded(picture)
   tell({ kind: 'read', id, photo: { ...rest, picture: bytes, ending } }, [bytes.buffer])
 }
 
-/** The photograph's pixels, turned as it was taken and reduced to what is worked on; or why there are none. */
-async function decoded(file: Blob): Promise<Pixels | PhotoTrouble> {
+/** The photograph, turned as it was taken and reduced to what is worked on; or why there is none. */
+async function decoded(file: Blob): Promise<Photograph | PhotoTrouble> {
   const head = new Uint8Array(await file.slice(0, 400_000).arrayBuffer())
   const size = imageSize(head)
   if (size && size.width * size.height > MOST_PIXELS) return { trouble: 'too many pixels', ...size }
@@ -77,14 +80,7 @@ async function decoded(file: Blob): Promise<Pixels | PhotoTrouble> {
   } catch {
     return { trouble: 'no picture' }
   }
-  const canvas = new OffscreenCanvas(bitmap.width, bitmap.height)
-  const context = canvas.getContext('2d', { willReadFrequently: true })
-  if (!context)
-    throw new Error(`This browser has no room for a photograph of ${bitmap.width} x ${bitmap.height} pixels.`)
-  context.drawImage(bitmap, 0, 0)
-  const { width, height } = bitmap
-  bitmap.close()
-  return { width, height, rgba: context.getImageData(0, 0, width, height).data }
+  return photographOfBitmap(bitmap)
 }
 
 /** To the working size while decoding. A photo turned by a quarter keeps its shape: only one side is given. */
@@ -105,5 +101,6 @@ async function encoded({
   context.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, 0)
   // a browser that can't write WebP gives PNG instead, and says so
   const blob = await canvas.convertToBlob({ type: 'image/webp', quality: 0.88 })
+  canvas.width = canvas.height = 0
   return { bytes: new Uint8Array(await blob.arrayBuffer()), ending: blob.type === 'image/webp' ? 'webp' : 'png' }
 }

@@ -2,6 +2,7 @@ import { distance, point, type Point } from '../../src/core/geometry/point'
 import { polygonArea, ringEdges, type Ring } from '../../src/core/geometry/polygon'
 import { intersect } from '../../src/core/geometry/clip'
 import { readLeafPhoto, type LeafPhoto } from '../../src/core/figure/photo/read-leaf-photo'
+import { photographOf } from '../../src/core/figure/photo/photograph'
 import { photoToLeaf } from '../../src/core/figure/photo/photo-view'
 import type { ComposedPhoto } from './compose'
 
@@ -20,7 +21,10 @@ export interface Judgement {
 export const judge = (photo: ComposedPhoto): Judgement =>
   judgeReading(
     photo,
-    readLeafPhoto(photo.pixels, { from: 'marks' }, photo.rectangle, { sideUp: 'numbered', dotAt: 'numbered end' }),
+    readLeafPhoto(photographOf(photo.pixels), { from: 'marks' }, photo.rectangle, {
+      sideUp: 'numbered',
+      dotAt: 'numbered end',
+    }),
   )
 
 export function judgeReading(

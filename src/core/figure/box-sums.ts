@@ -9,20 +9,41 @@ export interface BoxReach {
 
 export const square = (reach: number): BoxReach => ({ across: reach, along: reach })
 
-/** Means over boxes of what `weight` (1 or 0) lets through; where nothing is let through, NaN. */
+/**
+ * Room for means over boxes in pictures of one size, to be used again and again: what is taken anew each time lies about
+ * until it is collected, and grows to several times what is in use.
+ */
+export interface MeansRoom {
+  readonly across: Float64Array
+  readonly counts: Plane
+  readonly through: Plane
+  /** Where the means come to lie, one plane for each that is asked for. */
+  readonly means: readonly Plane[]
+}
+
+export const meansRoom = (planes: number, pixels: number): MeansRoom => ({
+  across: new Float64Array(pixels),
+  counts: new Float32Array(pixels),
+  through: new Float32Array(pixels),
+  means: blankPlanes(planes, pixels),
+})
+
+export const blankPlanes = (count: number, pixels: number): readonly Plane[] =>
+  Array.from({ length: count }, () => new Float32Array(pixels))
+
+/** Means over boxes of what `weight` (1 or 0) lets through; where nothing is let through, NaN. They lie in the room given. */
 export function weightedMeans(
   planes: readonly Plane[],
   weight: Uint8Array,
   width: number,
   height: number,
   reach: BoxReach,
+  { across, counts, through, means }: MeansRoom = meansRoom(planes.length, width * height),
 ): readonly Plane[] {
-  const across = new Float64Array(width * height)
-  const counts = boxSums(weight, width, height, reach, across)
-  const through = new Float32Array(width * height)
-  return planes.map((plane) => {
+  boxSums(weight, width, height, reach, across, counts)
+  return planes.map((plane, i) => {
     letThrough(plane, weight, through)
-    return divided(boxSums(through, width, height, reach, across), counts)
+    return divided(boxSums(through, width, height, reach, across, means[i]), counts)
   })
 }
 
@@ -35,16 +56,17 @@ function divided(sums: Plane, counts: Plane): Plane {
   return sums
 }
 
-/** Sums over boxes, cut off at the border. `across` is room to work in, of one number a pixel. */
-export function boxSums(
+/** Sums over boxes, cut off at the border, written to `out`. `across` is room to work in, of one number a pixel. */
+function boxSums(
   values: Plane | Uint8Array,
   width: number,
   height: number,
   reach: BoxReach,
-  across = new Float64Array(width * height),
+  across: Float64Array,
+  out: Plane = new Float32Array(width * height),
 ): Plane {
   for (let y = 0; y < height; y++) sumRow(values, y * width, width, reach.across, across)
-  return columnSums(across, width, height, reach.along)
+  return columnSums(across, width, height, reach.along, out)
 }
 
 /** Running sums along one row. */
@@ -59,8 +81,7 @@ function sumRow(values: Plane | Uint8Array, row: number, width: number, reach: n
 }
 
 /** Running sums down all columns at once, so that memory is read in the order in which it lies. */
-function columnSums(across: Float64Array, width: number, height: number, reach: number): Plane {
-  const out = new Float32Array(width * height)
+function columnSums(across: Float64Array, width: number, height: number, reach: number, out: Plane): Plane {
   const sums = new Float64Array(width)
   for (let y = 0; y < Math.min(reach, height); y++) for (let x = 0; x < width; x++) sums[x]! += across[y * width + x]!
   for (let y = 0; y < height; y++) {

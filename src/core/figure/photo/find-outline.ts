@@ -3,6 +3,7 @@ import { ringEdges, signedArea, type Ring } from '../../geometry/polygon'
 import { ok, refused, type Result } from '../../result'
 import type { Pixels } from '../log/leaf-pixels'
 import { leafAlpha } from './local-alpha'
+import { boxOfMask, croppedMask, croppedTo } from './cropped'
 import { longestContour, simplifiedRing } from './contour'
 import { separateLeaf, type OutlineRefusal } from './separate-leaf'
 import type { StraightFrame } from './straighten'
@@ -28,16 +29,21 @@ const UNSURE = 22
 /** Hot pixels off the leaf, as a share of it. */
 const MOST_STRAY = 0.1
 const SIMPLIFIED = 0.3
+/** So much of the table round the leaf is looked at for its edge, mm: more than all passes together reach. */
+const ROUND_LEAF = 40
 
 /** `ignored`: places that are neither leaf nor table, such as the cards with the marks. */
 export function findOutline(
-  picture: Pixels,
-  frame: StraightFrame,
+  whole: Pixels,
+  all: StraightFrame,
   ignored: readonly { readonly centre: Point<'leaf'>; readonly radius: number }[],
 ): Result<FoundOutline, OutlineRefusal> {
-  const separated = separateLeaf(picture, frame, ignored)
+  const separated = separateLeaf(whole, all, ignored)
   if (!separated.ok) return separated
-  const { mask, stray, isWoodLike } = separated.value
+  const { stray, isWoodLike } = separated.value
+  const round = boxOfMask(separated.value.mask, whole, Math.round(ROUND_LEAF / all.mmPerPx))
+  const { picture, frame } = croppedTo(whole, all, round)
+  const mask = croppedMask(separated.value.mask, whole.width, round)
   const { alpha, contrastAt } = leafAlpha(picture, mask, frame.mmPerPx)
   const contour = longestContour(alpha, frame.width, frame.height, 0.5)
   if (!contour) return refused('no leaf')

@@ -1,4 +1,5 @@
 import type { Pixels } from '../log/leaf-pixels'
+import { forEachStrip, type Photograph } from './photograph'
 
 /** One number a pixel, row by row. */
 export interface Grey {
@@ -7,10 +8,23 @@ export interface Grey {
   readonly values: Uint8Array
 }
 
-/** Lightness, averaged over squares of `step` pixels: 0 black, 255 white. */
-export function greyOf({ width, height, rgba }: Pixels, step: number): Grey {
+/** Lightness, averaged over squares of so many pixels as each of `steps` says: 0 black, 255 white. All in one reading. */
+export function greysOf(photo: Photograph, steps: readonly number[]): readonly Grey[] {
+  const greys = steps.map((step) => {
+    const [width, height] = [Math.floor(photo.width / step), Math.floor(photo.height / step)]
+    return { width, height, values: new Uint8Array(width * height) }
+  })
+  forEachStrip(photo, Math.max(...steps), (strip, top) =>
+    greys.forEach(({ width, values }, i) => {
+      const step = steps[i]!
+      addGreyRows(strip, step, values.subarray((top / step) * width))
+    }),
+  )
+  return greys
+}
+
+function addGreyRows({ width, height, rgba }: Pixels, step: number, values: Uint8Array): void {
   const [w, h] = [Math.floor(width / step), Math.floor(height / step)]
-  const values = new Uint8Array(w * h)
   const share = 1 / (256 * step * step)
   const sums = new Float64Array(w)
   for (let y = 0; y < h; y++) {
@@ -18,7 +32,6 @@ export function greyOf({ width, height, rgba }: Pixels, step: number): Grey {
     for (let j = 0; j < step; j++) addLightness(rgba, (y * step + j) * width * 4, step, sums)
     for (let x = 0; x < w; x++) values[y * w + x] = sums[x]! * share
   }
-  return { width: w, height: h, values }
 }
 
 function addLightness(rgba: Uint8ClampedArray, row: number, step: number, sums: Float64Array): void {

@@ -1,5 +1,5 @@
 import type { Pixels } from '../log/leaf-pixels'
-import { square, weightedMeans, type Plane } from '../box-sums'
+import { blankPlanes, meansRoom, square, weightedMeans, type MeansRoom, type Plane } from '../box-sums'
 import { grown, inverted, shrunk } from './planes'
 
 export interface LeafAlpha {
@@ -26,17 +26,29 @@ const PASSES = [
 export function leafAlpha(picture: Pixels, rough: Uint8Array, mmPerPx: number): LeafAlpha {
   const { width, height } = picture
   const colours = rgbPlanes(picture)
+  const room = alphaRoom(width * height)
   let mask = rough
-  let result: LeafAlpha | null = null
   for (const { reach, clear } of PASSES) {
     const inPixels = {
       reach: Math.max(2, Math.round(reach / mmPerPx)),
       clear: Math.max(1, Math.round(clear / mmPerPx)),
     }
-    result = onePass(colours, mask, width, height, inPixels)
-    mask = halfAndMore(result.alpha)
+    onePass(colours, mask, width, height, inPixels, room)
+    mask = halfAndMore(room.alpha)
   }
-  return result!
+  return room
+}
+
+/** Room for the passes: each is written over the one before. */
+interface AlphaRoom extends LeafAlpha {
+  readonly inside: MeansRoom
+  readonly outside: MeansRoom
+}
+
+function alphaRoom(pixels: number): AlphaRoom {
+  const inside = meansRoom(3, pixels)
+  const [alpha, contrastAt] = blankPlanes(2, pixels) as [Plane, Plane]
+  return { inside, outside: { ...inside, means: blankPlanes(3, pixels) }, alpha, contrastAt }
 }
 
 function halfAndMore(alpha: Plane): Uint8Array {
@@ -59,24 +71,25 @@ function onePass(
   width: number,
   height: number,
   { reach, clear }: { readonly reach: number; readonly clear: number },
-): LeafAlpha {
+  { alpha, contrastAt, ...room }: AlphaRoom,
+): void {
   const box = square(reach + clear)
-  const inside = weightedMeans(colours, shrunk(mask, width, height, clear), width, height, box)
-  const outside = weightedMeans(colours, inverted(grown(mask, width, height, clear)), width, height, box)
+  const inside = weightedMeans(colours, shrunk(mask, width, height, clear), width, height, box, room.inside)
+  const table = inverted(grown(mask, width, height, clear))
+  const outside = weightedMeans(colours, table, width, height, box, room.outside)
   const band = grown(mask, width, height, reach)
   const core = shrunk(mask, width, height, reach)
-  const alpha = Float32Array.from(mask)
-  const contrastAt = new Float32Array(alpha.length)
+  alpha.set(mask)
+  contrastAt.fill(0)
   for (let i = 0; i < alpha.length; i++) {
     if (!band[i] || core[i]) continue
-    const leaf = colourAt(inside, i)
-    const table = colourAt(outside, i)
-    if (Number.isNaN(leaf[0]) || Number.isNaN(table[0])) continue
-    const { share, contrast } = shareOf(leaf, table, colourAt(colours, i))
+    const leafColour = colourAt(inside, i)
+    const tableColour = colourAt(outside, i)
+    if (Number.isNaN(leafColour[0]) || Number.isNaN(tableColour[0])) continue
+    const { share, contrast } = shareOf(leafColour, tableColour, colourAt(colours, i))
     alpha[i] = share ?? alpha[i]!
     contrastAt[i] = contrast
   }
-  return { alpha, contrastAt }
 }
 
 type Colour = readonly [number, number, number]

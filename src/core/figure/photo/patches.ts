@@ -13,9 +13,14 @@ export interface Patches {
   readonly leftmost: Int32Array
 }
 
-/** The patches of equal colour, joined along edges. */
-export function findPatches(colours: Uint8Array, width: number, height: number): Patches {
-  const { of, parents } = joinedLabels(colours, width, height)
+/** The patches of equal colour, joined along edges. `of` is where the patch of each pixel comes to stand. */
+export function findPatches(
+  colours: Uint8Array,
+  width: number,
+  height: number,
+  of: Int32Array = new Int32Array(width * height),
+): Patches {
+  const parents = joinedLabels(colours, width, height, of)
   const names = new Int32Array(parents.length).fill(-1)
   let count = 0
   for (let i = 0; i < of.length; i++) {
@@ -26,8 +31,8 @@ export function findPatches(colours: Uint8Array, width: number, height: number):
   return measured(of, count, width)
 }
 
-function joinedLabels(colours: Uint8Array, width: number, height: number) {
-  const of = new Int32Array(width * height)
+/** Gives each pixel a label, and says which labels are of one patch. */
+function joinedLabels(colours: Uint8Array, width: number, height: number, of: Int32Array): number[] {
   const parents: number[] = []
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
@@ -45,7 +50,7 @@ function joinedLabels(colours: Uint8Array, width: number, height: number) {
       const b = rootOf(parents, up)
       if (a !== b) parents[Math.max(a, b)] = Math.min(a, b)
     }
-  return { of, parents }
+  return parents
 }
 
 function rootOf(parents: number[], label: number): number {

@@ -12,6 +12,7 @@ import { applyHomography, fitHomography, invertHomography } from './homography'
 import { distorted, lensOf, undistorted } from './lens'
 import { longestContour, simplifiedRing } from './contour'
 import { rectangleCorners, viewFromCorners, viewFromMarks } from './photo-view'
+import { photographOf } from './photograph'
 import { findRingMarks } from './ring-marks'
 
 /** Small, so that many can be tried: rings of 40 pixels. */
@@ -92,7 +93,7 @@ describe('ring marks', () => {
   const { pixels, marks, rectangle } = composePhoto(walnut)
 
   it('[I4] are found, all four and nothing else, to a quarter of a pixel, and the dotted one told', () => {
-    const found = findRingMarks(pixels)
+    const found = findRingMarks(photographOf(pixels))
     expect(found).toHaveLength(4)
     for (const mark of marks) expect(Math.min(...found.map(({ centre }) => distance(centre, mark)))).toBeLessThan(0.25)
     const [dotted] = found.filter(({ isDotted }) => isDotted)
@@ -102,7 +103,7 @@ describe('ring marks', () => {
 
   it('[I4] are asked for when there are too few, and when none has the dot', () => {
     const lie = { sideUp: 'numbered', dotAt: 'numbered end' } as const
-    const found = findRingMarks(pixels)
+    const found = findRingMarks(photographOf(pixels))
     expect(viewFromMarks(found.slice(1), pixels, rectangle, lie)).toEqual({
       ok: false,
       reason: { trouble: 'too few marks', found: 3 },
@@ -118,14 +119,14 @@ describe('ring marks', () => {
   ] as const)('[I10] tell a side given $factor of what it is $by, by the size of their rings', ({ by, factor }) => {
     const lie = { sideUp: 'numbered', dotAt: 'numbered end' } as const
     const wrong = { ...rectangle, diagonal: null, [by]: rectangle[by] * factor }
-    const view = viewFromMarks(findRingMarks(pixels), pixels, wrong, lie)
+    const view = viewFromMarks(findRingMarks(photographOf(pixels)), pixels, wrong, lie)
     expect(view).toMatchObject({ ok: false, reason: { trouble: 'ring size', expected: 40 } })
     if (!view.ok && view.reason.trouble === 'ring size') expect(view.reason.measured / 40 / factor).toBeCloseTo(1, 1)
   })
 
   it('[I2] six of them tell what the lens does', () => {
     const bent = composePhoto({ ...walnut, k1: -0.05, middleMarks: true, blocks: 0 })
-    const found = findRingMarks(bent.pixels)
+    const found = findRingMarks(photographOf(bent.pixels))
     expect(found).toHaveLength(6)
     const view = viewFromMarks(found, bent.pixels, bent.rectangle, { sideUp: 'numbered', dotAt: 'numbered end' })
     expect(view.ok && view.value.view.lens.k1).toBeCloseTo(-0.05, 2)

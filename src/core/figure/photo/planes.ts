@@ -8,8 +8,7 @@ import type { Pixels } from '../log/leaf-pixels'
 export function logOpponent({ rgba }: Pixels): readonly [Plane, Plane, Plane] {
   const count = rgba.length / 4
   const [light, warm, green] = [new Float32Array(count), new Float32Array(count), new Float32Array(count)]
-  const logs = new Float32Array(256)
-  for (let v = 0; v < 256; v++) logs[v] = 100 * Math.log(v + 8)
+  const logs = logTable()
   for (let i = 0, at = 0; i < count; i++, at += 4) {
     const r = logs[rgba[at]!]!
     const g = logs[rgba[at + 1]!]!
@@ -19,6 +18,19 @@ export function logOpponent({ rgba }: Pixels): readonly [Plane, Plane, Plane] {
     green[i] = g - (r + b) / 2
   }
   return [light, warm, green]
+}
+
+/** The lightness alone. */
+export function logLightness({ rgba }: Pixels): Plane {
+  const light = new Float32Array(rgba.length / 4)
+  const logs = logTable()
+  for (let i = 0, at = 0; i < light.length; i++, at += 4)
+    light[i] = (logs[rgba[at]!]! + logs[rgba[at + 1]!]! + logs[rgba[at + 2]!]!) / 3
+  return light
+}
+
+function logTable(): Float32Array {
+  return Float32Array.from({ length: 256 }, (_, v) => 100 * Math.log(v + 8))
 }
 
 /** A mask grown (or, with the mask turned round, shrunk) by a square of `2·reach + 1` pixels. */

@@ -3,9 +3,10 @@ import { point, type Point } from '../../geometry/point'
 import type { Ring } from '../../geometry/polygon'
 import type { Defect } from '../../leaves/leaf'
 import type { Pixels } from '../log/leaf-pixels'
+import { croppedTo, pixelsRound } from './cropped'
 import { findPatches } from './patches'
 import { square, weightedMeans } from '../box-sums'
-import { logOpponent } from './planes'
+import { logLightness } from './planes'
 import type { StraightFrame } from './straighten'
 
 /** Darker than the wood round about by so much (logarithm x 100) is worth a question. */
@@ -18,10 +19,11 @@ const CLEAR = 4
 const MOST = 12
 
 /** Dark spots taken for knots and dark cracks at the ends taken for splits, the largest first. Ids count from 1. */
-export function proposeDefects(picture: Pixels, frame: StraightFrame, outline: Ring<'leaf'>): readonly Defect[] {
+export function proposeDefects(whole: Pixels, all: StraightFrame, outline: Ring<'leaf'>): readonly Defect[] {
+  const { picture, frame } = croppedTo(whole, all, pixelsRound(boxAround(outline), all, 1))
   const { width, height } = picture
   const inside = coverOf(outline, frame)
-  const [light] = logOpponent(picture)
+  const light = logLightness(picture)
   const reach = Math.round(28 / frame.mmPerPx)
   const around = weightedMeans([light], inside, width, height, square(reach))[0]!
   const dark = new Uint8Array(inside.length)

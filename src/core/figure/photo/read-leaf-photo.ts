@@ -4,6 +4,7 @@ import { ok, type Result } from '../../result'
 import type { Defect } from '../../leaves/leaf'
 import type { Pixels } from '../log/leaf-pixels'
 import { findOutline, type FoundOutline } from './find-outline'
+import type { Photograph } from './photograph'
 import { proposeDefects } from './propose-defects'
 import {
   mmPerPixelAt,
@@ -44,7 +45,7 @@ const CARD = 52
 
 /** Straightens a photograph and finds the leaf on it. `onStep` is told what share of the work is done. */
 export function readLeafPhoto(
-  photo: Pixels,
+  photo: Photograph,
   from: CornersFrom,
   rectangle: MarkRectangle,
   lie: HowTheyLie,
@@ -64,9 +65,10 @@ export function readLeafPhoto(
   const native = 1 / mmPerPixelAt(view.leafToPhoto, middle)
   const frame = frameOf(box, Math.min(FINEST, Math.max(native, 0.2)))
   const picture = straightened(photo, view, frame)
-  onStep(0.5)
   const coarse = frameOf(box, Math.min(OUTLINE_SCALE, 1 / frame.mmPerPx))
   const small = straightened(photo, view, coarse)
+  photo.close()
+  onStep(0.5)
   const cards = from.from === 'marks' ? corners.map((centre) => ({ centre, radius: CARD })) : []
   const outline = findOutline(small, coarse, cards)
   onStep(0.9)

@@ -1,7 +1,7 @@
 import { point, type Point } from '../../geometry/point'
-import type { Pixels } from '../log/leaf-pixels'
-import { darkerThanAround, greyOf, type Grey } from './grey'
+import { darkerThanAround, greysOf, type Grey } from './grey'
 import { findPatches, type Patches } from './patches'
+import type { Photograph } from './photograph'
 
 /** The printed mark, radii in mm: a white disc, a black ring on it, a white hole; one of a set has a dot in the hole. */
 export const RING_MARK = { disc: 26, ring: 20, hole: 10, dot: 4 }
@@ -25,11 +25,11 @@ const LEAST_RING = 14
  * The ring marks of a photograph, from the left. Found as a light patch whose left neighbour is a dark one twice as
  * large round the same centre; the centre is that of the darkness within the disc.
  */
-export function findRingMarks(photo: Pixels): readonly FoundMark[] {
-  const full = greyOf(photo, 1)
-  const coarse = photo.width * photo.height > LARGE ? 2 : 1
-  const found = ringsIn(coarse === 1 ? full : greyOf(photo, coarse), coarse)
-  const rings = found.length < 4 && coarse > 1 ? ringsIn(full, 1) : found
+export function findRingMarks(photo: Photograph): readonly FoundMark[] {
+  const isLarge = photo.width * photo.height > LARGE
+  const [full, half] = greysOf(photo, isLarge ? [1, 2] : [1]) as [Grey, Grey?]
+  const found = half ? ringsIn(half, 2) : ringsIn(full, 1)
+  const rings = found.length < 4 && half ? ringsIn(full, 1) : found
   const printed = rings.filter((ring) => isPrinted(full, ring))
   return [...ofOneSize(printed.map((ring) => refined(full, ring)))].sort((a, b) => a.centre.x - b.centre.x)
 }

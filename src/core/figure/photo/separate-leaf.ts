@@ -2,7 +2,7 @@ import type { Point } from '../../geometry/point'
 import { ok, refused, type Result } from '../../result'
 import type { Pixels } from '../log/leaf-pixels'
 import { findPatches } from './patches'
-import { square, weightedMeans, type Plane } from '../box-sums'
+import { meansRoom, square, weightedMeans, type Plane } from '../box-sums'
 import { countOf, grown, inverted, logOpponent, overlap, shrunk } from './planes'
 import { tableModel, type TableModel } from './table-model'
 
@@ -38,18 +38,23 @@ export function separateLeaf(
 ): Result<Separated, OutlineRefusal> {
   const { width, height } = picture
   const everywhere = new Uint8Array(width * height).fill(1)
-  const planes = weightedMeans(logOpponent(picture), everywhere, width, height, square(1))
+  const raw = logOpponent(picture)
+  const room = meansRoom(raw.length, width * height)
+  const planes = weightedMeans(raw, everywhere, width, height, square(1), room)
+  // the raw colours are not asked again: the model of the table takes their room
+  const modelRoom = { planes: raw, gaps: room.across }
+  const labels = new Int32Array(width * height)
   const free = freeOf(width, height, origin, mmPerPx, ignored)
   const border = Math.max(2, Math.round(BORDER / mmPerPx))
   let table = overlap(free, borderOf(width, height, border))
   let mask: Uint8Array = new Uint8Array(width * height)
   let stray = 0
-  let model: TableModel | null = null
   for (let round = 0; round < ROUNDS; round++) {
-    model = tableModel(planes, table, width, height, Math.round(CELL / mmPerPx))
-    const unlike = distances(planes, model, isOtherHue(planes, model, mask) ? SHADOW_ON_OTHER_HUE : SHADOW)
+    const model = tableModel(planes, table, width, height, Math.round(CELL / mmPerPx), modelRoom)
+    const shadow = isOtherHue(planes, model, mask) ? SHADOW_ON_OTHER_HUE : SHADOW
+    const unlike = distances(planes, model, shadow, room.through)
     const hot = hotPixels(unlike, free, threshold(unlike, free))
-    const largest = largestPatch(shrunk(grown(hot, width, height, 1), width, height, 1), width, height)
+    const largest = largestPatch(shrunk(grown(hot, width, height, 1), width, height, 1), width, height, labels)
     if (!largest) return refused('no leaf')
     const isSettled = countOf(mask) === countOf(largest) && countOf(overlap(mask, largest)) === countOf(largest)
     mask = largest
@@ -59,7 +64,7 @@ export function separateLeaf(
     const clear = Math.max(1, Math.round(CLEAR / mmPerPx))
     table = overlap(inverted(grown(mask, width, height, clear)), free)
   }
-  mask = withoutHoles(opened(mask, width, height, Math.max(1, Math.round(2 / mmPerPx))), width, height)
+  mask = withoutHoles(opened(mask, width, height, Math.max(1, Math.round(2 / mmPerPx)), labels), width, height, labels)
   if (countOf(mask) * mmPerPx * mmPerPx < 2_000) return refused('no leaf')
   if (touchesFrame(mask, width, height)) return refused('touches the frame')
   return ok({ mask, stray: Math.max(0, stray), isWoodLike: isLikeWood(planes, table) })
@@ -89,10 +94,9 @@ function borderOf(width: number, height: number, border: number): Uint8Array {
 }
 
 /** How unlike the table each pixel is, in spreads of the table. */
-function distances(planes: readonly Plane[], model: TableModel, { counts, deepest }: typeof SHADOW): Plane {
+function distances(planes: readonly Plane[], model: TableModel, { counts, deepest }: typeof SHADOW, out: Plane): Plane {
   const light = planes[0]!
   const tableLight = model.planes[0]!
-  const out = new Float32Array(light.length)
   const spread = Math.max(model.spread[0]!, 3)
   for (let i = 0; i < out.length; i++) {
     const off = light[i]! - tableLight[i]!
@@ -144,19 +148,19 @@ function hotPixels(unlike: Plane, free: Uint8Array, limit: number): Uint8Array {
   return hot
 }
 
-function largestPatch(mask: Uint8Array, width: number, height: number): Uint8Array | null {
-  const { of, area, count, leftmost } = findPatches(mask, width, height)
+function largestPatch(mask: Uint8Array, width: number, height: number, labels: Int32Array): Uint8Array | null {
+  const { of, area, count, leftmost } = findPatches(mask, width, height, labels)
   let best = -1
   for (let p = 0; p < count; p++) if (mask[leftmost[p]!] && (best === -1 || area[p]! > area[best]!)) best = p
   if (best === -1) return null
   const largest = new Uint8Array(mask.length)
   for (let i = 0; i < largest.length; i++) if (of[i] === best) largest[i] = 1
-  return withoutHoles(largest, width, height)
+  return withoutHoles(largest, width, height, labels)
 }
 
 /** What is not joined to the frame's border is inside. */
-function withoutHoles(mask: Uint8Array, width: number, height: number): Uint8Array {
-  const { of, count, left, right, top, bottom } = findPatches(mask, width, height)
+function withoutHoles(mask: Uint8Array, width: number, height: number, labels: Int32Array): Uint8Array {
+  const { of, count, left, right, top, bottom } = findPatches(mask, width, height, labels)
   const isOutside = new Uint8Array(count)
   for (let p = 0; p < count; p++)
     if (left[p] === 0 || top[p] === 0 || right[p] === width - 1 || bottom[p] === height - 1) isOutside[p] = 1
@@ -166,9 +170,9 @@ function withoutHoles(mask: Uint8Array, width: number, height: number): Uint8Arr
 }
 
 /** Without what is narrower than twice the reach. */
-const opened = (mask: Uint8Array, width: number, height: number, reach: number): Uint8Array => {
+const opened = (mask: Uint8Array, width: number, height: number, reach: number, labels: Int32Array): Uint8Array => {
   const kept = grown(shrunk(mask, width, height, reach), width, height, reach)
-  return largestPatch(kept, width, height) ?? mask
+  return largestPatch(kept, width, height, labels) ?? mask
 }
 
 const touchesFrame = (mask: Uint8Array, width: number, height: number): boolean =>

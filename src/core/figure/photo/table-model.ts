@@ -6,6 +6,12 @@ export interface TableModel {
   readonly spread: readonly number[]
 }
 
+/** Where a model comes to lie, and room for one number a pixel: one model is made after the other. */
+export interface TableRoom {
+  readonly planes: readonly Plane[]
+  readonly gaps: Float64Array
+}
+
 /**
  * The table as it goes on under the leaf: medians over square cells of what is known to be table, the holes filled from
  * round about, read between the cells' middles.
@@ -16,19 +22,21 @@ export function tableModel(
   width: number,
   height: number,
   cell: number,
+  room: TableRoom,
 ): TableModel {
   const [columns, rows] = [Math.ceil(width / cell), Math.ceil(height / cell)]
   const members = cellMembers(isTable, width, height, cell, columns * rows)
   const sources = nearestKnown(members, columns, rows)
-  const models = planes.map((plane) =>
-    spreadOver(filledGrid(plane, members, sources, columns, rows), columns, rows, width, height, cell),
-  )
-  return { planes: models, spread: planes.map((plane, p) => 1.48 * usualGap(plane, models[p]!, isTable)) }
+  planes.forEach((plane, p) => {
+    const grid = filledGrid(plane, members, sources, columns, rows)
+    spreadOver(grid, columns, rows, width, height, cell, room.planes[p]!)
+  })
+  const spread = planes.map((plane, p) => 1.48 * usualGap(plane, room.planes[p]!, isTable, room.gaps))
+  return { planes: room.planes, spread }
 }
 
 /** Half of the table's pixels are nearer to the model than this. */
-function usualGap(plane: Plane, model: Plane, isTable: Uint8Array): number {
-  const off = new Float64Array(Math.ceil(plane.length / 3))
+function usualGap(plane: Plane, model: Plane, isTable: Uint8Array, off: Float64Array): number {
   let count = 0
   for (let i = 0; i < plane.length; i += 3) if (isTable[i]) off[count++] = Math.abs(plane[i]! - model[i]!)
   return median(off.subarray(0, count))
@@ -111,8 +119,15 @@ function meanRound(grid: Float64Array, i: number, columns: number, rows: number)
   return count > 0 ? (left + right + above + below) / count : grid[i]!
 }
 
-function spreadOver(grid: Float64Array, columns: number, rows: number, width: number, height: number, cell: number) {
-  const out = new Float32Array(width * height)
+function spreadOver(
+  grid: Float64Array,
+  columns: number,
+  rows: number,
+  width: number,
+  height: number,
+  cell: number,
+  out: Plane,
+): void {
   const across = cellShares(width, columns, cell)
   const along = cellShares(height, rows, cell)
   for (let y = 0, at = 0; y < height; y++) {
@@ -128,7 +143,6 @@ function spreadOver(grid: Float64Array, columns: number, rows: number, width: nu
       out[at] = above * (1 - fv) + below * fv
     }
   }
-  return out
 }
 
 /** Between the middles of which two cells each pixel of a row (or column) lies, and how near it is to the second. */
