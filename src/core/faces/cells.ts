@@ -209,4 +209,4 @@ export const roughWindow = ({ ring, tags }: TaggedRing<'window'>, allowances: Al
       tags.map((tag) => edgeAllowance(tag, allowances)),
     ),
     'a window that vanishes when it is made larger',
-  ).ring
+  )

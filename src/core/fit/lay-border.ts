@@ -8,12 +8,13 @@
  * leaf or no room is said by the play, on as many leaves as its length asks for.
  */
 import { bandPieces, type BandPiece } from '../faces/border-cells'
-import { cellFrom, roughWindow, type Cell } from '../faces/cells'
+import { cellFrom, type Cell } from '../faces/cells'
 import type { BorderedPart } from '../faces/field'
 import { BORDER } from '../faces/window-group'
 import { boxAround, boxHeight, boxWidth, regionBox } from '../geometry/box'
 import type { Outline } from '../geometry/panel-outline'
 import { point, type Point } from '../geometry/point'
+import type { Ring } from '../geometry/polygon'
 import { GRID } from '../geometry/tolerance'
 import { firstLeafOf } from '../job/usual'
 import { runOfLeaves } from '../leaves/bundle'
@@ -24,7 +25,7 @@ import { BETWEEN_PIECES, type Shop } from '../shop'
 import type { Answers } from './answers'
 import { woodOf, type PartWood } from './part-wood'
 import type { Play } from './play'
-import { placeInPlay, playFor, seedFor, shortfallOf, type Seed, type Shortfall } from './seeds'
+import { placeInPlay, playFor, roughOf, seedFor, shortfallOf, type Seed, type Shortfall } from './seeds'
 
 /** A border with its own window, before its pieces are placed. */
 export interface BorderSeeds {
@@ -43,7 +44,7 @@ export function layBorder(
   answers: Answers,
 ): BorderSeeds {
   const wood = woodOf(part, flitch, shop, answers)
-  const pieces = bandPieces(part, sheet)
+  const pieces = bandPieces(part, sheet).map((piece) => bandCell(part, piece))
   const seedsOn = (leaves: number) => seedsOf(part, flitch, pieces, { leaves, fieldLeaves }, wood)
   const leaves = leavesFor(
     part,
@@ -62,7 +63,7 @@ export function layBorder(
 function leavesFor(
   part: BorderedPart,
   flitch: Flitch,
-  pieces: readonly BandPiece[],
+  pieces: readonly BandCell[],
   most: number,
   works: (count: number) => boolean,
 ): number {
@@ -70,7 +71,7 @@ function leavesFor(
   if (count !== 'fewest') return Math.min(count, pieces.length)
   const leaf = regionBox([[flitch.outline]])
   const room = (grain === 'across' ? boxHeight(leaf) : boxWidth(leaf)) - flitchMargins(flitch, grain)
-  const taken = pieces.map((piece) => takenOf(part, piece))
+  const taken = pieces.map(({ takes: { low, high } }) => high - low)
   const all = taken.reduce((sum, each) => sum + each + BETWEEN_PIECES, 0)
   const least = Math.min(pieces.length, Math.max(1, Math.ceil(all / Math.max(1, room + BETWEEN_PIECES) - 1e-9)))
   for (let tried = least; tried <= Math.min(pieces.length, most); tried++)
@@ -91,30 +92,37 @@ function longestShare(taken: readonly number[], leaves: number): number {
 const flitchMargins = ({ sideMargin, endMargin }: Flitch, grain: 'across' | 'along'): number =>
   2 * (grain === 'across' ? endMargin : sideMargin)
 
-const roughOf = (part: BorderedPart, cell: Cell) =>
-  boxAround(roughWindow(cell.toCut, { first: part.allowance, later: part.laterAllowance }))
+/** A piece of the border before it has a leaf. */
+interface BandCell {
+  readonly cell: Cell
+  readonly rough: Ring<'window'>
+  /** What it takes of its leaf in the direction in which the next one follows, and its middle the other way. */
+  readonly takes: { readonly low: number; readonly high: number; readonly middle: number }
+}
 
-function takenOf(part: BorderedPart, piece: BandPiece): number {
-  const { low, high } = takesOf(part, cellFrom({ ...piece, rank: 0 }, piece.face, BORDER))
-  return high - low
+function bandCell(part: BorderedPart, piece: BandPiece): BandCell {
+  const cell = cellFrom({ ...piece, rank: 0 }, piece.face, BORDER)
+  const rough = roughOf(part, cell)
+  const { min, max } = boxAround(rough)
+  const takes =
+    part.border.grain === 'across'
+      ? { low: min.y, high: max.y, middle: (min.x + max.x) / 2 }
+      : { low: min.x, high: max.x, middle: (min.y + max.y) / 2 }
+  return { cell, rough, takes }
 }
 
 function seedsOf(
   part: BorderedPart,
   flitch: Flitch,
-  pieces: readonly BandPiece[],
+  pieces: readonly BandCell[],
   { leaves, fieldLeaves }: { readonly leaves: number; readonly fieldLeaves: number },
   wood: PartWood,
 ): readonly Seed[] {
   const run = runFor(part, flitch, { leaves, fieldLeaves })
-  const cells = pieces.map((piece, i) => {
-    const share = shareOf(i, pieces.length, leaves)
-    const cell = cellFrom({ ...piece, rank: fieldLeaves + share.leaf }, piece.face, BORDER)
-    return { cell, share, takes: takesOf(part, cell) }
-  })
-  const first = cells[0]?.takes
+  const first = pieces[0]?.takes
   let end = 0
-  return cells.map(({ cell, share, takes }) => {
+  return pieces.map(({ cell, rough, takes }, i) => {
+    const share = shareOf(i, pieces.length, leaves)
     // the first of each leaf begins where that of the first leaf does, each other behind the one before
     const begins = share.before === 0 ? first!.low : end + BETWEEN_PIECES
     const along = begins - takes.low
@@ -122,7 +130,8 @@ function seedsOf(
     // pieces that lean to one side have their middles in one line, so that none reaches farther out than it must
     const aside = first!.middle - takes.middle
     const farther = part.border.grain === 'across' ? point<'leaf'>(aside, along) : point<'leaf'>(along, aside)
-    return seedFor(part, flitch, { cell, next: run[share.leaf] ?? null, farther }, wood)
+    const dealt = { cell: { ...cell, rank: fieldLeaves + share.leaf }, next: run[share.leaf] ?? null, rough, farther }
+    return seedFor(part, flitch, dealt, wood)
   })
 }
 
@@ -136,12 +145,4 @@ function runFor(
   // of another flitch the field leaves all
   if (border.flitch !== null) return runOfLeaves(flitch, firstLeafOf(flitch), leaves)
   return runOfLeaves(flitch, recipe.firstLeaf, fieldLeaves + leaves).slice(fieldLeaves)
-}
-
-/** What a piece takes of its leaf in the direction in which the next one follows, and its middle the other way. */
-function takesOf(part: BorderedPart, cell: Cell) {
-  const { min, max } = roughOf(part, cell)
-  return part.border.grain === 'across'
-    ? { low: min.y, high: max.y, middle: (min.x + max.x) / 2 }
-    : { low: min.x, high: max.x, middle: (min.y + max.y) / 2 }
 }

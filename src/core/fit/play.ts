@@ -37,7 +37,7 @@ export function findPlay(groups: readonly Group[]): Play {
       rough,
       rough.map(() => -EXACT_FIT),
     )
-    return smaller ? [{ rough: smaller.ring, usable }] : []
+    return smaller ? [{ rough: smaller, usable }] : []
   })
   if (reduced.length < groups.length) return { region: [], exact: false }
   const region = intersectAll(reduced.map(({ rough, usable }) => fitOf(rough, usable)))
@@ -108,13 +108,18 @@ export const firstPosition = (play: Play): Point<'leaf'> | null => farthestInsid
 
 /** The least by which all pieces would have to shrink on every edge to fit, and where they then would; null if the wood is too small for anything. */
 export function leastShortfall(groups: readonly Group[]): { readonly by: number; readonly at: Point<'leaf'> } | null {
+  // tightest first, as far as is known: most sizes that fail then fail at once
+  let tried = groups
   const playAt = (by: number): Region<'leaf'> | null => {
-    const fits = groups.map(({ rough, usable }) => fitOf(drawnIn(rough, by), usable))
-    const region = fits.reduce<Region<'leaf'>>(
-      (all, fit) => (all.length && fit.length ? intersect(all, fit) : []),
-      fits[0] ?? [],
-    )
-    return region.length > 0 ? region : null
+    let region: Region<'leaf'> | null = null
+    for (const group of tried) {
+      const fit: Region<'leaf'> = fitOf(drawnIn(group.rough, by), group.usable)
+      region = region ? intersect(region, fit) : fit
+      if (region.length > 0) continue
+      tried = [group, ...tried.filter((other) => other !== group)]
+      return null
+    }
+    return region
   }
   let [fails, works] = [0, 1]
   while (!playAt(works)) {
@@ -136,7 +141,7 @@ function drawnIn(rough: Ring<'window'>, by: number): Ring<'window'> {
     rough,
     rough.map(() => -by),
   )
-  if (smaller) return smaller.ring
+  if (smaller) return smaller
   const box = boxAround(rough)
   const { x, y } = boxCentre(box)
   const half = Math.max(0, boxHeight(box) / 2 - by)

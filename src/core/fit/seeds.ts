@@ -50,8 +50,14 @@ export function seedFor(
   {
     cell,
     next,
+    rough = roughOf(part, cell),
     farther = NOWHERE,
-  }: { readonly cell: Cell; readonly next: Leaf | null; readonly farther?: Point<'leaf'> },
+  }: {
+    readonly cell: Cell
+    readonly next: Leaf | null
+    readonly rough?: Ring<'window'>
+    readonly farther?: Point<'leaf'>
+  },
   wood: PartWood,
 ): Seed {
   const chosen = part.chosen[cell.id]
@@ -67,7 +73,7 @@ export function seedFor(
     cell,
     flitch,
     leaf,
-    rough: roughWindow(cell.toCut, { first: part.allowance, later: part.laterAllowance }),
+    rough,
     usable: made?.usable ?? (leaf ? wood.leftFor(leaf, ref) : []),
     cut: cutFrom !== null,
     drift: leaf?.drift ?? NOWHERE,
@@ -78,6 +84,10 @@ export function seedFor(
     makeUpVoid,
   }
 }
+
+/** The rough piece that a cell of a part is cut from. */
+export const roughOf = ({ allowance, laterAllowance }: Part, cell: Cell): Ring<'window'> =>
+  roughWindow(cell.toCut, { first: allowance, later: laterAllowance })
 
 const shiftOf = ({ drift, nudge, farther }: Seed): Point<'leaf'> => add(add(drift, nudge), farther)
 

@@ -35,11 +35,30 @@ const turn = <S extends Space>(a: Point<S>, b: Point<S>, c: Point<S>): number =>
 
 /** The ring, running either way, follows its hull once round, no point lying further inside than the grid. */
 export function isConvex<S extends Space>(ring: Ring<S>): boolean {
+  if (isPlainlyConvex(ring)) return true
   const hull = convexHull(ring)
   if (hull.length < 3) return true
   const edges = ringEdges(hull)
   return ring.every((p) => edges.some((edge) => depthBehind(edge, p) <= GRID)) && windsOnce(ring, hull)
 }
+
+/** It turns one way at every corner and goes round once: most rings that are convex, told in one pass. */
+function isPlainlyConvex<S extends Space>(ring: Ring<S>): boolean {
+  if (ring.length < 3) return false
+  let [before, at] = [ring[ring.length - 2]!, ring[ring.length - 1]!]
+  let [turned, wasDown, changes] = [0, goesDown(before, at), 0]
+  for (const next of ring) {
+    const turns = Math.sign((at.x - before.x) * (next.y - at.y) - (at.y - before.y) * (next.x - at.x))
+    if (turns === 0 || turns === -turned) return false
+    const isDown: boolean = goesDown(at, next)
+    if (isDown !== wasDown) changes++
+    ;[before, at, turned, wasDown] = [at, next, turns, isDown]
+  }
+  return changes === 2
+}
+
+/** Down the drawing, or level to the left. */
+const goesDown = <S extends Space>(a: Point<S>, b: Point<S>): boolean => b.y > a.y || (b.y === a.y && b.x < a.x)
 
 const windsOnce = <S extends Space>(ring: Ring<S>, hull: Ring<S>): boolean =>
   signedArea(hull) - Math.abs(signedArea(ring)) <=

@@ -2,27 +2,41 @@
  * Any simple ring with its edges moved out or in.
  *
  * Input: a ring running positively, convex or not, and a distance for each edge. Output: the ring whose edges lie on the
- * moved ones, each told by the edge it comes from; sharp corners outside are cut off at `LONGEST_MITRE` times the
+ * moved ones, and if asked for the edge that each comes from; sharp corners outside are cut off at `LONGEST_MITRE` times the
  * distance unless the ring is convex. Where parts fall asunder the largest is kept. Tolerance: the grid, except for
  * convex rings, which are exact. Failure: null when nothing is left.
  */
 import { woundRegion } from './clip'
 import { toGridRing } from './clip-grid'
 import { isConvex } from './convex'
-import { movedOutWithSources, type MovedRing } from './offset'
+import { movedOut, movedOutWithSources, type MovedRing } from './offset'
 import { add, between, cross, dot, point, scale, subtract, type Point, type Space } from './point'
 import { polygonArea, ringEdges, type Ring } from './polygon'
 import { distanceToEdge } from './segment'
 
 const LONGEST_MITRE = 4
 
-export function movedSimple<S extends Space>(ring: Ring<S>, distances: readonly number[]): MovedRing<S> | null {
+export function movedSimple<S extends Space>(ring: Ring<S>, distances: readonly number[]): Ring<S> | null {
+  if (distances.every((by) => by === 0)) return ring
+  return isConvex(ring) ? movedOut(ring, distances) : largestRound(movedPath(ring, distances))
+}
+
+/** As `movedSimple`, telling which edge each edge of the result comes from. */
+export function movedSimpleWithSources<S extends Space>(
+  ring: Ring<S>,
+  distances: readonly number[],
+): MovedRing<S> | null {
   if (distances.every((by) => by === 0)) return { ring, sources: ring.map((_, i) => i) }
   if (isConvex(ring)) return movedOutWithSources(ring, distances)
   const path = movedPath(ring, distances)
+  const largest = largestRound(path)
+  return largest && { ring: largest, sources: sourcesOf(largest, path) }
+}
+
+/** The border of the largest part that a path winds round. */
+function largestRound<S extends Space>(path: readonly Step<S>[]): Ring<S> | null {
   const region = woundRegion<S>([toGridRing(path.map(({ at }) => at))])
-  const largest = [...region].sort((p, q) => polygonArea(q) - polygonArea(p))[0]
-  return largest ? { ring: largest[0], sources: sourcesOf(largest[0], path) } : null
+  return [...region].sort((p, q) => polygonArea(q) - polygonArea(p))[0]?.[0] ?? null
 }
 
 /** A corner of the path along which the edges were moved; the source is that of the edge which follows. */

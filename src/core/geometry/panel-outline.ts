@@ -11,7 +11,7 @@
 import { arcPoints } from './arc'
 import { boxAround, boxGrown, boxRing, type Box, type Edges, type Side } from './box'
 import type { Curve } from './curve'
-import { movedSimple } from './moved-simple'
+import { movedSimpleWithSources } from './moved-simple'
 import { add, between, distance, point, subtract, type Point, type Space } from './point'
 import { ringEdges, signedArea, type Edge, type Ring } from './polygon'
 import { CHORD_ERROR, GRID } from './tolerance'
@@ -253,7 +253,7 @@ function bulgeArc(a: Point<'panel'>, b: Point<'panel'>, bulge: number) {
 function drawnRing(corners: readonly Corner[], by: number): Outline<'panel'> | null {
   const plain = flattened(corners)
   if (by === 0) return plain
-  const moved = movedSimple(
+  const moved = movedSimpleWithSources(
     plain.ring,
     plain.ring.map(() => by),
   )

@@ -58,6 +58,8 @@ export function distanceBetweenEdges<S extends Space>(e: Edge<S>, f: Edge<S>): n
  * share no more of their length than the tolerance.
  */
 export function sharedStretch<S extends Space>(edge: Edge<S>, other: Edge<S>, tolerance: number): Edge<S> | null {
+  // nearly all pairs of edges lie far from each other
+  if (isClear(edge, other, tolerance)) return null
   const length = edgeLength(edge)
   if (length <= tolerance || edgeLength(other) <= tolerance) return null
   const along = scale(subtract(edge.b, edge.a), 1 / length)
@@ -73,6 +75,13 @@ export function sharedStretch<S extends Space>(edge: Edge<S>, other: Edge<S>, to
     reach === 0 ? edge.a : reach === length ? edge.b : add(edge.a, scale(along, reach))
   return { a: pointAt(from), b: pointAt(to) }
 }
+
+/** The boxes of two edges are farther apart than a distance. */
+const isClear = <S extends Space>({ a, b }: Edge<S>, { a: c, b: d }: Edge<S>, by: number): boolean =>
+  (a.x < b.x ? a.x : b.x) - (c.x > d.x ? c.x : d.x) > by ||
+  (c.x < d.x ? c.x : d.x) - (a.x > b.x ? a.x : b.x) > by ||
+  (a.y < b.y ? a.y : b.y) - (c.y > d.y ? c.y : d.y) > by ||
+  (c.y < d.y ? c.y : d.y) - (a.y > b.y ? a.y : b.y) > by
 
 /** The other coordinate of every place where edges cross the straight line on which `fixed` has the value `level`. */
 export const levelCrossings = <S extends Space>(

@@ -109,12 +109,11 @@ function sharedEdges(cells: readonly Cell[], centre: Point<'panel'> | null): rea
 
 function sharedBy(one: Cell, other: Cell, centre: Point<'panel'> | null): readonly Loose[] {
   const isBetween = one.group !== other.group
-  const otherEdges = ringEdges(other.face.ring)
+  const otherSeams = ringEdges(other.face.ring).filter((_, o) => other.face.tags[o]!.kind === 'seam')
   const straight = ringEdges(one.face.ring).flatMap((edge, e) => {
     const tag = one.face.tags[e]!
     if (tag.kind !== 'seam' || tag.curve?.shape === 'arc') return []
-    return otherEdges.flatMap((otherEdge, o) => {
-      if (other.face.tags[o]!.kind !== 'seam') return []
+    return otherSeams.flatMap((otherEdge) => {
       const stretch = sharedStretch(edge, otherEdge, GRID)
       if (!stretch) return []
       return isBetween

@@ -38,4 +38,4 @@ export const toolPath = (ring: Ring<'window'>, tool: CuttingTool): Ring<'window'
   movedSimple(
     ring,
     ring.map(() => toolOffset(tool)),
-  )?.ring ?? null
+  )
