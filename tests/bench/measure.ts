@@ -1,12 +1,14 @@
 /** The least time in ms of each of some tasks, which take turns: what else the machine does only ever adds to it. */
-export function leastTimes(tasks: readonly (() => unknown)[], { rounds }: { rounds: number }): number[] {
+export function leastTimes(
+  tasks: readonly (() => unknown)[],
+  { rounds, warmUp = 2 }: { readonly rounds: number; readonly warmUp?: number },
+): number[] {
   const times = tasks.map((): number[] => [])
-  for (let round = 0; round < rounds + 2; round++) {
+  for (let round = 0; round < rounds + warmUp; round++) {
     tasks.forEach((task, i) => {
       const start = performance.now()
       task()
-      // the first two rounds only warm up
-      if (round > 1) times[i]!.push(performance.now() - start)
+      if (round >= warmUp) times[i]!.push(performance.now() - start)
     })
   }
   return times.map((each) => Math.min(...each))
