@@ -49,6 +49,8 @@ export interface PartSummary {
   readonly core: readonly number[]
   readonly cells: readonly {
     readonly id: string
+    /** Leaf numbers are unique within a flitch only. */
+    readonly flitch: string
     readonly leaf: number | null
     readonly turnedOver: boolean
     readonly spun: boolean | null
@@ -74,7 +76,12 @@ export interface PartSummary {
     readonly play: { readonly empty: boolean; readonly polygons: readonly (readonly Ring[])[] }
     readonly stringBetween: { readonly outside: Ring; readonly inside: Ring } | null
   } | null
-  readonly rough: readonly { readonly cell: string; readonly leaf: number | null; readonly polygon: Ring }[]
+  readonly rough: readonly {
+    readonly cell: string
+    readonly flitch: string
+    readonly leaf: number | null
+    readonly polygon: Ring
+  }[]
   /** Only where pieces are cut from jointed sheets; `lay` carries a sheet as it is made to the panel. */
   readonly sheets?: readonly {
     readonly cell: string
@@ -88,6 +95,7 @@ export interface PartSummary {
     readonly joints: readonly (readonly [Pair, Pair])[]
   }[]
   readonly leaves: readonly {
+    readonly flitch: string
     readonly leaf: number
     readonly outline: Ring
     readonly usable: readonly (readonly Ring[])[]

@@ -189,7 +189,7 @@ describe.each(JOB_NAMES)('%s', (name) => {
       const apart = part.outline.shape === 'rectangle' ? 1e-3 : 0.01
       part.cells.forEach((cell, i) => {
         const rough = part.rough[i]!
-        expect([rough.cell, rough.leaf]).toEqual([cell.id, cell.leaf])
+        expect([rough.cell, rough.flitch, rough.leaf]).toEqual([cell.id, cell.flitch, cell.leaf])
         const onPanel = rough.polygon.map((corner) => laid(cell.placement, corner))
         for (const corner of cell.polygon)
           expect(isInside(onPanel, corner) ? 0 : distanceFrom(onPanel, corner)).toBeLessThan(apart)
@@ -197,7 +197,7 @@ describe.each(JOB_NAMES)('%s', (name) => {
         const play = cell.window.group === 'border' ? part.border!.play : part.play
         const inPlay = play.polygons.some(([outer]) => isInside(outer!, position))
         if (!inPlay || cell.leaf === null) return
-        const { usable } = part.leaves.find(({ leaf }) => leaf === cell.leaf)!
+        const { usable } = part.leaves.find(({ flitch, leaf }) => flitch === cell.flitch && leaf === cell.leaf)!
         expect(nudge.concat(drift).every(Number.isFinite)).toBe(true)
         for (const spot of alongRing(rough.polygon)) expect(isSound(usable, spot)).toBe(true)
       })

@@ -53,8 +53,8 @@ export function changePart(job: Job, id: PartId, patch: PartPatch): Next {
         ? { allowance: USUAL_ALLOWANCE[jointing] }
         : {}
     const decided = patch.length !== undefined && patch.width === undefined ? 'length' : 'width'
-    const changed = patched(part, withOwnUnnamed(fittedPart(patched(part, { ...patch, ...brought }), decided)))
-    if (flitch.id === part.flitch) return ok(changed)
+    const changed = patched(part, fittedPart(patched(part, { ...patch, ...brought }), decided))
+    if (flitch.id === part.flitch) return ok(withOwnUnnamed(changed))
     const before = job.flitches.find((f) => f.id === part.flitch) ?? flitch
     return ok({ ...facedAnew(changed, flitch), pressing: pressingFollows(part.pressing, before, flitch) })
   })
