@@ -49,7 +49,7 @@ test('the window is dragged on the leaf and sticks at the border of its room', a
 })
 
 test(
-  'a border is laid, widened, moved on its own leaf, taken away and brought back',
+  'a border is laid, widened, moved on its own leaf, taken away and brought back, and cut from another flitch',
   { tag: '@mouse' },
   async ({ page }) => {
     await page.getByText('Border', { exact: true }).click()
@@ -78,6 +78,20 @@ test(
     await expect(page.getByRole('button', { name: 'Lay a border round this face' })).toBeVisible()
     await page.getByRole('button', { name: /^Undo/ }).click()
     await expect(width).toHaveValue('75 mm')
+    // the same border from a flitch of its own, whose leaves are numbered from 1 too
+    await page.getByRole('button', { name: /^Flitch/ }).click()
+    await page.getByRole('button', { name: 'Add a flitch' }).click()
+    await page.getByLabel('Name', { exact: true }).fill('Maple')
+    await page.getByLabel('Leaves', { exact: true }).fill('6 leaves, 900 x 300')
+    await page.getByRole('button', { name: 'Make the flitch' }).click()
+    await page.getByRole('button', { name: /^Face/ }).click()
+    await page.getByText('Border', { exact: true }).click()
+    await page.getByLabel('Flitch of the border').selectOption('“Maple”')
+    await expect(page.getByText('10 pieces from leaves 1 and 2 of “Maple”.')).toBeVisible()
+    await page.getByText('border', { exact: true }).click()
+    await expect(page.getByRole('img', { name: /^Leaf 1 of “Maple” with the window of .*, its border/ })).toBeVisible()
+    await page.getByRole('button', { name: /^Undo/ }).click()
+    await expect(page.getByText('10 pieces from leaf 5.')).toBeVisible()
   },
 )
 

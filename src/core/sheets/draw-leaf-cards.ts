@@ -48,8 +48,11 @@ function leafCard(face: JudgedFace, lone: LoneLeaf, unit: LengthUnit, box: Box<'
   const left = max.x - min.x - PICTURE - 18
   const head = column(min, left, [
     bold(`Leaf ${piece.leaf?.number ?? '–'}, ${piece.cell.id}`, 8),
-    plain(textCutTo(`${whoseLeaf(face, piece)}${face.part.name}, ${turnInWords(piece)}`, left, 3.8), 3.8),
-    plain(piece.cut ? 'Cut already: joint and lay it.' : `Numbered side up. ${whyWords(lone, unit)}`, 3.5),
+    plain(textCutTo(`${face.part.name}, ${turnInWords(piece)}`, left, 3.8), 3.8),
+    plain(
+      `${whoseLeaf(face, piece)}${piece.cut ? 'Cut already: joint and lay it.' : `Numbered side up. ${whyWords(lone, unit)}`}`,
+      3.5,
+    ),
   ])
   const figures = { min, max: point<'sheet'>(min.x + left, max.y) }
   const rows = figureRows(cutFigures(piece, template, unit), figures, head.bottom + 0.5, 5.5)
