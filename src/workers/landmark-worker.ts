@@ -48,7 +48,7 @@ async function sightOf(pixels: Pixels, { box, window, outline, knots }: Landmark
 async function jpegOf({ width, height, rgba }: Pixels): Promise<Uint8Array> {
   const canvas = new OffscreenCanvas(width, height)
   const context = canvas.getContext('2d')
-  if (!context) throw new Error(`This browser has no room for a picture of ${width} x ${height} pixels.`)
+  if (!context) throw new Error(`This browser has no room for a picture of ${width} × ${height} pixels.`)
   context.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, 0)
   context.globalCompositeOperation = 'destination-over'
   context.fillStyle = '#ffffff'

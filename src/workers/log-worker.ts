@@ -111,7 +111,7 @@ function beginPainting({ leaf, pxPerMm, box, face }: LeafPicture): Painting {
   const { width, height } = pixelSize(request)
   const canvas = new OffscreenCanvas(width, height)
   const context = canvas.getContext('2d')
-  if (!context) throw new Error(`This browser has no room for a picture of ${width} x ${height} pixels.`)
+  if (!context) throw new Error(`This browser has no room for a picture of ${width} × ${height} pixels.`)
   const rows = Math.max(16, Math.round(PIXELS_AT_ONCE / width))
   return { canvas, context, strips: leafStrips(log, leaf, request, rows) }
 }

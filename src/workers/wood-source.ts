@@ -57,7 +57,7 @@ function cutOut(bitmap: ImageBitmap, { mmPerPx, origin }: StoredPicture, { box, 
   const width = Math.max(1, Math.round(boxWidth(box) * pxPerMm))
   const height = Math.max(1, Math.round(boxHeight(box) * pxPerMm))
   const context = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true })
-  if (!context) throw new Error(`This browser has no room for a picture of ${width} x ${height} pixels.`)
+  if (!context) throw new Error(`This browser has no room for a picture of ${width} × ${height} pixels.`)
   const scale = mmPerPx * pxPerMm
   context.imageSmoothingQuality = 'high'
   context.setTransform(scale, 0, 0, scale, (origin.x - box.min.x) * pxPerMm, (origin.y - box.min.y) * pxPerMm)

@@ -60,7 +60,7 @@ export function caulTrouble(
 ): string | null {
   const over = Math.max(caul.width - core.width, caul.length - core.length)
   if (over <= 0) return null
-  return `The caul stands ${showLength(over, unit, 'seam')} over the core: the bag would bend its rim down and leave the panel hollow. Cut it to ${showLength(caulSize(core).width, unit, 'whole')} x ${showLength(caulSize(core).length, unit, 'whole')}.`
+  return `The caul stands ${showLength(over, unit, 'seam')} over the core: the bag would bend its rim down and leave the panel hollow. Cut it to ${showLength(caulSize(core).width, unit, 'whole')} × ${showLength(caulSize(core).length, unit, 'whole')}.`
 }
 
 export interface OverhangTrouble {

@@ -78,7 +78,7 @@ export function coreSentence(
   const effect = edgeEffect(edges, core)
   const say = (by: Edges): string => {
     const size = sizeWith(panel, by)
-    return `${showLength(size.width, unit, 'seam')} x ${showLength(size.length, unit, 'seam')}`
+    return `${showLength(size.width, unit, 'seam')} × ${showLength(size.length, unit, 'seam')}`
   }
   const pressed =
     say(effect.board) === say(effect.pressed)

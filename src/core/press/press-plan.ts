@@ -210,7 +210,7 @@ function pressWords(task: PressTask, fit: readonly FitTrouble[]): string[] {
     ...pressureSentences(room.suction, area, pressing.layers, sheetOf(room, pressing.glue).pressure),
     ...fit.map((trouble) => fitSentence(trouble, unit)),
     ...overhangTroubles(overhang).map((trouble) => overhangSentence(trouble, unit)),
-    `Caul: ${showLength(caul.width, unit, 'whole')} x ${showLength(caul.length, unit, 'whole')}.`,
+    `Caul: ${showLength(caul.width, unit, 'whole')} × ${showLength(caul.length, unit, 'whole')}.`,
     ...bagOrder(pressing.layers),
     NEVER_HOLLOW,
   ]

@@ -94,7 +94,7 @@ describe('edges', () => {
     expect(at(/^Saw/)).toBeLessThan(at(/upper end/))
     expect(at(/upper end/)).toBeLessThan(at(/right side/))
     expect(coreSentence(PANEL, all({ edge: 'lipped after', thickness: 8 }), same(-2), 'mm')).toBe(
-      'Cut the board 396 mm x 596 mm. After pressing saw it to 384 mm x 584 mm; what comes on last makes it 400 mm x 600 mm.',
+      'Cut the board 396 mm × 596 mm. After pressing saw it to 384 mm × 584 mm; what comes on last makes it 400 mm × 600 mm.',
     )
   })
 

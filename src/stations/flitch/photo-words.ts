@@ -12,7 +12,7 @@ export function photoSentence(trouble: PhotoTrouble, unit: LengthUnit): string {
     case 'no picture':
       return 'This is not a picture that the browser can open. Photographs as JPEG, PNG or WebP can be taken.'
     case 'too many pixels':
-      return `The photograph has ${Math.round((trouble.width * trouble.height) / 1e6)} megapixels (${trouble.width} x ${trouble.height}); 64 is the most. Take it with fewer.`
+      return `The photograph has ${Math.round((trouble.width * trouble.height) / 1e6)} megapixels (${trouble.width} × ${trouble.height}); 64 is the most. Take it with fewer.`
     case 'too few marks':
       return `${trouble.found === 0 ? 'No ring marks' : `Only ${trouble.found} of 4 ring marks`} were found. Tap the four corners yourself, or take the photograph again with all four cards in it.`
     case 'no dot':
