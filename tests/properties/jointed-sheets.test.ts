@@ -197,6 +197,23 @@ describe('[N14] slipped sheets', () => {
       .flatMap(({ sides }) => sides)
       .find((side) => side.left === left.slice(0, -1) && side.right === right.slice(0, -1))?.meets
 
+  it('[K1] a strip of which little shows is told: at the ends of a reverse box that is not square', () => {
+    const over = { top: 8, right: 8, bottom: 8, left: 8 }
+    const slivers = (length: number) => {
+      const recipe = boxed({ sheetOf: 4, grain: 'across the edges' })
+      const face = faceOf({ ...partOf({ width: 720, length, recipe }), overhang: over }, flitch)
+      return face.findings.filter(({ code }) => code === 'sliver')
+    }
+    // four strips of (720 + 16) / 4 = 184 on the long sides; mitred over, the joint that lies in the middle there lies
+    // (720 - 380) / 2 = 170 from the middle of a short side, 20 from its end
+    const [found, ...others] = slivers(380)
+    expect([found!.measured, found!.about['more'], others]).toEqual([expect.closeTo(20, 6), 1, []])
+    expect(findingSentence(found!, 'mm')).toMatch(
+      /^Strip [LR][b-d], from leaf \d+, shows no wider than 20 mm at its corner, and 1 more strip like it; under 30 mm/,
+    )
+    expect(slivers(400)).toEqual([])
+  })
+
   it('are offered, of the fewest leaves, where a leaf is too narrow; taken, they are said', () => {
     const narrow = flitchOf({ leaves: plainLeaves(20), outline: rectangle(150, 900) })
     const part = { ...partOf({ width: 400, length: 300, recipe: diamond() }), chosen: { TR: 5 } }

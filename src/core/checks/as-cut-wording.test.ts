@@ -2,8 +2,10 @@
 import { describe, expect, it } from 'vitest'
 import type { ThreeBoxes } from '../faces/face'
 import { point } from '../geometry/point'
-import { centreAsCut } from '../seams/as-cut'
-import { asCutSentences } from './as-cut-wording'
+import { centreAsCut, plannedMeasures } from '../seams/as-cut'
+import { asCutSentences, sizeSentence } from './as-cut-wording'
+import { measurePlaces } from '../seams/sheet-measured'
+import type { MeasuredAt } from '../job/job'
 
 const about = (x: number, y: number) => ({ min: point<'panel'>(-x, -y), max: point<'panel'>(x, y) })
 const DOOR: ThreeBoxes = { finished: about(186, 280), core: about(186, 280), sheet: about(192, 290) }
@@ -52,5 +54,37 @@ describe('[S23] words for a sheet as cut', () => {
       'The sheet is too small for 5 mm over the core on both sides: the left edge has only 3 mm at the top, 2 mm too little; the right edge has only 3 mm at the top, 2 mm too little. What is lacking is split evenly. Tape on a strip, or cut the sheet anew.',
     )
     expect(told([184, 184], [184, 184])[1]).toContain('the left edge leaves the core bare by 2 mm at the top')
+  })
+})
+
+describe('[A8] words for the size that came out', () => {
+  const sized = (taken: Partial<Record<MeasuredAt, number>>, keeps = true, hasCross = false) =>
+    sizeSentence(measurePlaces(taken, plannedMeasures(DOOR, hasCross)), keeps, 'mm')
+
+  it.each([
+    { came: 'as planned', taken: {}, told: '' },
+    { came: 'shifted, of its size', taken: { 'top left': 190, 'top right': 194 }, told: '' },
+    {
+      came: 'narrower at one end',
+      taken: { 'top left': 190.5 },
+      told: 'The sheet came out 1.5 mm narrower at the top than planned. Its overhang takes that up.',
+    },
+    {
+      came: 'narrower all along',
+      taken: { 'top right': 190, 'bottom left': 190 },
+      told: 'The sheet came out 2 mm narrower than planned. Its overhang takes that up.',
+    },
+    {
+      came: 'wider',
+      taken: { 'top left': 194, 'bottom left': 194 },
+      told: 'The sheet came out 2 mm wider than planned.',
+    },
+    { came: 'not this sheet', taken: { 'top left': 150 }, told: '' },
+  ] as const)('$came', ({ taken, told }) => expect(sized(taken)).toBe(told))
+
+  it('shorter with a cross seam; of a lack it is not said that it is taken up', () => {
+    expect(sized({ 'left above': 287, 'right above': 287, 'bottom left': 193 }, false, true)).toBe(
+      'The sheet came out 1 mm wider at the bottom, and 3 mm shorter than planned.',
+    )
   })
 })

@@ -1,5 +1,6 @@
 import type { AsCut, EdgeAsCut, SeamOff } from '../seams/as-cut'
 import type { Side } from '../geometry/box'
+import type { MeasuredAt } from '../job/job'
 import type { MeasurePlace } from '../seams/sheet-measured'
 import type { LengthUnit } from '../units/unit'
 import { showAngle } from '../units/read-angle'
@@ -39,6 +40,38 @@ export function farOffSentence(places: readonly MeasurePlace[], unit: LengthUnit
   if (far.length === 0) return ''
   const told = far.map(({ label, length, planned }) => `${lowered(label)} ${say(length)}, planned ${say(planned)}`)
   return `Far off what is planned: ${told.join('; ')}. If the part was changed since the sheet was measured, measure it anew.`
+}
+
+/**
+ * By how much the sheet came out narrower or wider than planned, and with a cross seam shorter or longer: each end and
+ * side by the sum of its two measures. '' where it is as planned, or where what was measured can't be this sheet.
+ */
+export function sizeSentence(places: readonly MeasurePlace[], keeps: boolean, unit: LengthUnit): string {
+  if (farOffSentence(places, unit) !== '') return ''
+  const say = (length: number) => showLength(Math.abs(length), unit, 'seam')
+  const more = (one: MeasuredAt, other: MeasuredAt) =>
+    places.reduce((sum, { at, length, planned }) => (at === one || at === other ? sum + length - planned : sum), 0)
+  const across = [more('top left', 'top right'), more('bottom left', 'bottom right')] as const
+  const along = [more('left above', 'left below'), more('right above', 'right below')] as const
+  const told = [
+    sizeInWords(across, ['at the top', 'at the bottom'], ['narrower', 'wider'], say),
+    sizeInWords(along, ['at the left', 'at the right'], ['shorter', 'longer'], say),
+  ].filter((words) => words !== '')
+  if (told.length === 0) return ''
+  const isSmaller = [...across, ...along].some((by) => by <= -NOT_SEEN)
+  return `The sheet came out ${told.join(', and ')} than planned.${isSmaller && keeps ? ' Its overhang takes that up.' : ''}`
+}
+
+/** Both ends of a sheet against the plan: told as one where they are alike. */
+function sizeInWords(
+  by: readonly [number, number],
+  ends: readonly [string, string],
+  [less, more]: readonly [string, string],
+  say: Say,
+): string {
+  const words = by.map((one) => (Math.abs(one) < NOT_SEEN ? '' : `${say(one)} ${one < 0 ? less : more}`))
+  if (words[0] === words[1]) return words[0]!
+  return words.flatMap((one, i) => (one === '' ? [] : [`${one} ${ends[i]}`])).join(' and ')
 }
 
 const lowered = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1)

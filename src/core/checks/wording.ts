@@ -97,9 +97,11 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
   narrow: (f, say) =>
     `Leaf ${leafOf(f)} is ${say.seam(measured(f))} too narrow ${SIDE_WORDS[text(f, 'side')]}. Move the window, take more leaves, or start at another leaf.`,
   sliver: (f, say) =>
-    measured(f) <= 0
-      ? `Nothing of leaf ${text(f, 'leaf')} is left after trimming: it lies wholly in the overhang. Take less overhang and one leaf fewer, or choose balance.`
-      : `Leaf ${text(f, 'leaf')} shows as a sliver of ${say.seam(measured(f))}; under ${say.seam(limit(f))} it looks like a mistake. Choose balance, or another width.`,
+    f.about['sheetOf'] !== undefined
+      ? stripWords(f, say)
+      : measured(f) <= 0
+        ? `Nothing of leaf ${text(f, 'leaf')} is left after trimming: it lies wholly in the overhang. Take less overhang and one leaf fewer, or choose balance.`
+        : `Leaf ${text(f, 'leaf')} shows as a sliver of ${say.seam(measured(f))}; under ${say.seam(limit(f))} it looks like a mistake. Choose balance, or another width.`,
   'defect-in-face': (f, say) =>
     `${capital(DEFECT_WORDS[text(f, 'kind')] ?? text(f, 'kind'))} of leaf ${leafOf(f)}, with ${say.seam(limit(f))} kept clear round it, lies in the piece. Move the window, take another leaf, or repair it.`,
   'used-twice': (f) =>
@@ -146,6 +148,15 @@ const WORDS: Readonly<Record<FindingCode, Words>> = {
     `The border’s veneer is ${say.thickness(number(f, 'border'))} thick, the field’s ${say.thickness(number(f, 'field'))}: a step of ${say.thickness(Math.abs(measured(f)))} all round. Bring both to one thickness before they are taped; or press over a soft caul, and level the step by hand, so that the thinner one is not sanded through.`,
   'nudge-dropped': (f) =>
     `The shift of ${text(f, 'cell')} was made for leaf ${text(f, 'was')}; leaf ${text(f, 'leaf')} lies there now, without it.`,
+}
+
+/** A strip of a slipped sheet of which little or nothing shows. */
+function stripWords(f: Finding, say: Say): string {
+  const others = number(f, 'more') === 0 ? '' : `, and ${plural(number(f, 'more'), 'more strip')} like it`
+  const remedy = `Take more or fewer than ${number(f, 'sheetOf')} leaves for each sheet, or other sizes.`
+  return measured(f) <= 0
+    ? `Nothing of strip ${text(f, 'cell')}, from leaf ${text(f, 'leaf')}, is left after trimming${others}. ${remedy}`
+    : `Strip ${text(f, 'cell')}, from leaf ${text(f, 'leaf')}, shows no wider than ${say.seam(measured(f))} at its corner${others}; under ${say.seam(limit(f))} it looks like a mistake. ${remedy}`
 }
 
 /** A border has no place on its leaves. */

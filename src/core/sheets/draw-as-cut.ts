@@ -1,4 +1,4 @@
-import { asCutSentences, farOffSentence } from '../checks/as-cut-wording'
+import { asCutSentences, farOffSentence, sizeSentence } from '../checks/as-cut-wording'
 import { line, text } from '../drawing/build'
 import type { Drawing, Item } from '../drawing/drawing'
 import type { PageSize, SheetSet } from '../drawing/sheet-set'
@@ -27,6 +27,10 @@ export function asCutSheets(face: JudgedFace, shop: Shop, unit: LengthUnit): She
   }
 }
 
+/** What came out, then how the sheet is laid, sentence by sentence. */
+export const howItLies = ({ places, answer }: SheetAnswer, shop: Shop, unit: LengthUnit): readonly string[] =>
+  [sizeSentence(places, answer.keeps, unit), ...asCutSentences(answer, shop, unit)].filter((words) => words !== '')
+
 interface Setting {
   readonly unit: LengthUnit
   readonly page: PageSize
@@ -47,7 +51,7 @@ export function drawAsCut(
   const words = column(point(PAGE_ROOM, head.bottom + 1), width, [
     ...farOff,
     bold('Lay the sheet like this', 5),
-    ...asCutSentences(asked.answer, shop, unit).map((sentence) => plain(sentence, SIZE)),
+    ...howItLies(asked, shop, unit).map((sentence) => plain(sentence, SIZE)),
   ])
   const table = tableItems(face, asked, unit, point(PAGE_ROOM, 0), width)
   const top = foot.bottom - table.bottom - 2

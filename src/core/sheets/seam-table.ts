@@ -5,6 +5,7 @@ import { distance, point } from '../geometry/point'
 import type { SeamReport } from '../seams/seam-report'
 import { bareLength } from '../units/show-length'
 import type { LengthUnit } from '../units/unit'
+import { depthsApart } from './depths-apart'
 import { bandWords, isCurved } from './band-words'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM } from './page-head'
@@ -144,18 +145,8 @@ function fromCentre(seam: SeamReport, unit: LengthUnit): string {
 /** From the panel's centre, square to the line of the edge. */
 const distanceToLine = ({ a, b }: SeamReport['edge']): number => Math.abs(a.x * b.y - a.y * b.x) / distance(a, b)
 
-/**
- * Whether the figure mirrors or repeats, and how far apart in the log the faces lie that meet there: where that differs
- * along the seam, both numbers from its start on, or the least and the most.
- */
+/** Whether the figure mirrors or repeats, and how far apart in the log the faces lie that meet there. */
 function figureWords({ meets, depthOffset, sides }: SeamReport, unit: LengthUnit): string {
   if (depthOffset === null) return meets
-  const deep = (by: number) => bareLength(by, unit, 'depth')
-  const offsets = [...new Set(sides.map((side) => deep(side.depthOffset ?? 0)))]
-  if (offsets.length === 1) return depthOffset < 0.01 ? `${meets}, one cut` : `${meets}, ${offsets[0]} ${unit} deeper`
-  const told =
-    offsets.length === 2
-      ? offsets.join(' and ')
-      : [Math.min, Math.max].map((of) => deep(of(...sides.map((side) => side.depthOffset ?? 0)))).join(' to ')
-  return `${meets}, ${told} ${unit} deeper`
+  return depthOffset < 0.01 ? `${meets}, one cut` : `${meets}, ${depthsApart(sides, unit)} ${unit} deeper`
 }
