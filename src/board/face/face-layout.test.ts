@@ -12,10 +12,11 @@ import { point } from '../../core/geometry/point'
 import { distanceToEdge } from '../../core/geometry/segment'
 import { invert, transformPoint } from '../../core/geometry/transform'
 import { USUAL_BORDER } from '../../core/patterns/border'
+import { USUAL_RADIAL } from '../../core/patterns/radial'
 import type { BoardColours } from '../board-types'
 import { legibleChain } from '../paint/dimensions'
 import { boxOnScreen, fitView, viewTransform } from '../view'
-import { faceMargins, layOutFace, TAG_HEIGHT } from './face-layout'
+import { faceMargins, layOutFace, TAG_HEIGHT, TAG_HEIGHT_TOUCH } from './face-layout'
 import { pickFace } from './face-pick'
 import { faceScene } from './face-scene'
 
@@ -69,6 +70,35 @@ describe('what stands on a face and round it', () => {
       expect(pickFace(scene, bare, view, tag as never, false)).toEqual({ kind: 'cell', cell: tag.cell })
     const { min } = boxOnScreen(view, scene.sheet)
     expect(pickFace(scene, { ...bare, letters: [] }, view, { x: min.x - 15, y: min.y - 15 }, false)).toBeNull()
+  })
+})
+
+describe('a sunburst of booked wedges on a small board', () => {
+  const job = demoJob()
+  const round = job.parts.find(({ recipe }) => recipe.pattern === 'radial')!
+  const recipe = { ...USUAL_RADIAL, count: 12, firstLeaf: 1, eachFrom: 'booked pair' } as const
+  const [part] = derive({ ...job, parts: [{ ...round, recipe }] }, withoutMemory).parts
+  const tagsAt = (zoom: number, picked?: string) => {
+    const { scene, view } = laidOut({ name: '', part: part!, size: boards.at(-1)! })
+    const selected = picked === undefined ? null : ({ kind: 'cell', cell: picked } as const)
+    return layOutFace({ ...scene, selected }, { ...view, scale: view.scale * zoom }, TAG_HEIGHT_TOUCH).tags
+  }
+
+  it('[V11] no tag covers another; those left out come when it is enlarged, and that of the cell picked is there', () => {
+    const some = tagsAt(0.6)
+    expect(some.length).toBeLessThan(24)
+    expect(some.length).toBeGreaterThan(6)
+    for (const zoom of [0.6, 1])
+      tagsAt(zoom).forEach((p, i, tags) =>
+        tags.slice(i + 1).forEach((q) => {
+          const apart =
+            Math.abs(p.x - q.x) >= (p.width + q.width) / 2 || Math.abs(p.y - q.y) >= (p.height + q.height) / 2
+          expect(apart, JSON.stringify([zoom, p, q])).toBe(true)
+        }),
+      )
+    const left = part!.pieces.find(({ cell }) => !some.some((tag) => tag.cell === cell.id))!
+    expect(tagsAt(0.6, left.cell.id).map(({ cell }) => cell)).toContain(left.cell.id)
+    expect(tagsAt(3)).toHaveLength(24)
   })
 })
 

@@ -197,17 +197,35 @@ const crowded = ({ cells }: FaceScene, view: View): boolean =>
     return Math.min(boxWidth(box), boxHeight(box)) * view.scale < 44
   })
 
-/** A tag lies at the numbered end of its leaf as far as the cell is wide enough there, clear of the other tags. */
+/**
+ * A tag lies at the numbered end of its leaf as far as the cell is wide enough there, clear of the other tags. Where they
+ * have no room beside each other they are smaller; where that does not do, those that would cover others are left out
+ * until the drawing is enlarged, that of the cell picked last of all. The list of pieces has them all.
+ */
 function placeTags(scene: FaceScene, view: View, height: number): FaceLayout['tags'] {
+  const cells = taggedCells(scene).filter(({ leaf }) => leaf !== null)
+  const heights = [height, ...SMALLER_TAGS.filter((smaller) => smaller < height)]
+  for (const each of heights) {
+    const tags = clearTags(scene, cells, view, each)
+    if (tags.length === cells.length) return tags
+  }
+  const { selected } = scene
+  const isPicked = ({ id }: FaceCell) => selected?.kind === 'cell' && selected.cell === id
+  const pickedFirst = [...cells].sort((p, q) => Number(isPicked(q)) - Number(isPicked(p)))
+  return clearTags(scene, pickedFirst, view, heights.at(-1)!)
+}
+
+/** Heights of tags where there is less room than they would take, px. */
+const SMALLER_TAGS = [TAG_HEIGHT_CROWDED, 20]
+
+/** The tags of those cells on which, or beside which, one can lie clear of those before. */
+function clearTags(scene: FaceScene, cells: readonly FaceCell[], view: View, height: number): FaceLayout['tags'] {
   const placed: (Tag & { cell: CellId })[] = []
-  for (const cell of taggedCells(scene)) {
+  for (const cell of cells) {
     if (cell.leaf === null) continue
     const size = tagSize(cell.leaf, cell.turnedOver, height, scene.colours)
-    const spots = tagSpots(cell, view, size)
-    const plates = spots.map((spot) => ({ ...spot, ...size }))
-    const best =
-      plates.find((plate) => !placed.some((other) => overlap(plate, other, 3))) ?? leastCovered(plates, placed)
-    if (best) placed.push({ ...best, number: cell.leaf, turnedOver: cell.turnedOver, cell: cell.id })
+    const spot = tagSpots(cell, view, size).find((at) => !placed.some((other) => overlap({ ...at, ...size }, other, 3)))
+    if (spot) placed.push({ ...spot, ...size, number: cell.leaf, turnedOver: cell.turnedOver, cell: cell.id })
   }
   return placed
 }
@@ -224,12 +242,6 @@ function taggedCells({ cells }: FaceScene): readonly FaceCell[] {
 
 const overlap = (p: Plate, q: Plate, gap: number): boolean =>
   Math.abs(p.x - q.x) < (p.width + q.width) / 2 + gap && Math.abs(p.y - q.y) < (p.height + q.height) / 2 + gap
-
-const leastCovered = (plates: readonly Plate[], placed: readonly Plate[]): Plate | null =>
-  [...plates].sort((p, q) => covered(p, placed) - covered(q, placed))[0] ?? null
-
-const covered = (plate: Plate, placed: readonly Plate[]): number =>
-  placed.filter((other) => overlap(plate, other, 0)).length
 
 const STEPS = 28
 
