@@ -1,17 +1,10 @@
 import type { Box } from '../core/geometry/box'
-import type { Point } from '../core/geometry/point'
 import { DEMO_FLITCH } from '../core/figure/demo-flitch'
 import type { Flitch } from '../core/leaves/flitch'
-import type { StoredPicture } from '../core/leaves/leaf'
 import type { PhotoShelf } from '../store/photo-shelf'
 import { createFigureDoor, FIRST_SCALE, THUMBNAIL_SCALE, type FigureDoor } from '../workers/figure-door'
-
-/** A picture of one side of a leaf in the leaf's frame: where its top left corner lies, and how fine it is. */
-interface SideFigure {
-  readonly bitmap: ImageBitmap
-  readonly pxPerMm: number
-  readonly origin: Point<'leaf'>
-}
+import { PhotoFigures } from './photo-figures.svelte'
+import type { SideFigure } from './side-figure'
 
 /** The picture of a leaf's numbered side, and that of its other side where there is one. */
 export interface LeafFigure extends SideFigure {
@@ -32,29 +25,18 @@ const SHARP_SCALE = 1.25
  * beside the page; what is not there yet is drawn as plain grain.
  */
 export class Figures {
-  /** Of leaves that have been photographed, by the name of the picture. */
-  #photos = $state.raw<ReadonlyMap<string, LeafFigure>>(new Map())
-  readonly #asked = new Set<string>()
+  readonly photos: PhotoFigures
 
-  constructor(private readonly shelf: PhotoShelf) {}
-
-  /** Fetches the photographs of a flitch that are not there yet. */
-  async show(flitch: Flitch): Promise<void> {
-    for (const { picture } of flitch.leaves) {
-      if (!picture || this.#asked.has(picture.hash)) continue
-      this.#asked.add(picture.hash)
-      const figure = await photoFigure(this.shelf, picture)
-      if (figure) this.#photos = new Map(this.#photos).set(picture.hash, figure)
-    }
+  constructor(shelf: PhotoShelf) {
+    this.photos = new PhotoFigures(shelf)
   }
 
   /** What is known of the figure of a flitch's leaves, by leaf: photographs, else what is painted; null for none. */
   of(flitch: Flitch): ReadonlyMap<number, LeafFigure> | null {
     const found = new Map<number, LeafFigure>(flitch.id === DEMO_FLITCH ? this.#painted : [])
     for (const { number, picture } of flitch.leaves) {
-      const photo = picture ? this.#photos.get(picture.hash) : undefined
-      // the place of a picture on its leaf may have been changed since it was read
-      if (photo && picture) found.set(number, { ...photo, origin: picture.origin, pxPerMm: 1 / picture.mmPerPx })
+      const photo = picture ? this.photos.of(picture) : null
+      if (photo) found.set(number, photo)
     }
     return found.size > 0 ? found : null
   }
@@ -133,18 +115,6 @@ const cutsOf = (sides: readonly ShownSide[]): readonly number[] => [
   ...sides.map(({ leaf, turnedOver }) => leaf + (turnedOver ? 1 : 0)),
   ...sides.map(({ leaf }) => leaf),
 ]
-
-async function photoFigure(shelf: PhotoShelf, picture: StoredPicture): Promise<LeafFigure | null> {
-  const bytes = await shelf.read(picture.hash)
-  if (!bytes) return null
-  try {
-    const bitmap = await createImageBitmap(new Blob([bytes as Uint8Array<ArrayBuffer>]))
-    return { bitmap, pxPerMm: 1 / picture.mmPerPx, origin: picture.origin }
-  } catch {
-    // a picture that this browser can't show: the leaf is drawn with plain grain
-    return null
-  }
-}
 
 /** The pictures of a flitch's leaves, as an option of a scene; none for leaves that have none. */
 export function picturesFor(
