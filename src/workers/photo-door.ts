@@ -22,7 +22,7 @@ interface Waiting {
 
 const startWorker = (): WorkerLike => new Worker(new URL('./photo-worker.ts', import.meta.url), { type: 'module' })
 
-/** Opens a door; its worker starts with the first photograph, and ends when all is cancelled. */
+/** Opens a door; its worker starts with the first photograph that waits, and ends when none waits any more. */
 export function createPhotoDoor(start: () => WorkerLike = startWorker): PhotoDoor {
   let worker: WorkerLike | null = null
   const waiting = new Map<number, Waiting>()
@@ -31,6 +31,8 @@ export function createPhotoDoor(start: () => WorkerLike = startWorker): PhotoDoo
   function take(id: number): Waiting | undefined {
     const found = waiting.get(id)
     waiting.delete(id)
+    // its memory is given back for certain only by ending it; a new one starts within a tenth of a second
+    if (waiting.size === 0) end()
     return found
   }
 

@@ -23,10 +23,11 @@ export interface PhotoWanted {
 
 export type ToPhotoWorker = { readonly kind: 'read'; readonly id: number; readonly wanted: PhotoWanted }
 
-/** What is read, with the straightened picture as a file to be kept. */
+/** What is read, with the straightened picture as a file to be kept, and a smaller one to be looked at meanwhile. */
 export type ReadPhoto = Omit<LeafPhoto, 'picture' | 'view'> & {
   readonly picture: Uint8Array<ArrayBuffer>
   readonly ending: 'webp' | 'jpg' | 'png'
+  readonly preview: Blob
 }
 
 export type PhotoTrouble =
@@ -65,8 +66,8 @@ async function read(id: number, { file, rectangle, lie, corners }: PhotoWanted):
   photo.close()
   if (!result.ok) return tell({ kind: 'refused', id, trouble: result.reason })
   const { picture, view: _view, ...rest } = result.value
-  const { bytes, ending } = await encoded(picture)
-  tell({ kind: 'read', id, photo: { ...rest, picture: bytes, ending } }, [bytes.buffer])
+  const kept = await encoded(picture)
+  tell({ kind: 'read', id, photo: { ...rest, ...kept } }, [kept.picture.buffer])
 }
 
 /** The photograph, turned as it was taken and reduced to what is worked on; or why there is none. */
@@ -90,17 +91,38 @@ function reduced(size: { readonly width: number; readonly height: number } | nul
   return { resizeWidth: Math.round(size.width * by), resizeQuality: 'high' }
 }
 
-async function encoded({
-  width,
-  height,
-  rgba,
-}: Pixels): Promise<{ bytes: Uint8Array<ArrayBuffer>; ending: 'webp' | 'jpg' | 'png' }> {
-  const canvas = new OffscreenCanvas(width, height)
-  const context = canvas.getContext('2d')
-  if (!context) throw new Error(`This browser has no room for a picture of ${width} x ${height} pixels.`)
+/** The longer side of what is only looked at, in pixels: a browser keeps what it has shown decoded, 5 MB a leaf at full size. */
+const PREVIEW = 1_600
+
+async function encoded({ width, height, rgba }: Pixels): Promise<Pick<ReadPhoto, 'picture' | 'ending' | 'preview'>> {
+  const { canvas, context } = canvasOf(width, height)
   context.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, 0)
   // a browser that can't write WebP gives PNG instead, and says so
   const blob = await canvas.convertToBlob({ type: 'image/webp', quality: 0.88 })
+  const preview = await smaller(canvas, Math.min(1, PREVIEW / Math.max(width, height)))
   canvas.width = canvas.height = 0
-  return { bytes: new Uint8Array(await blob.arrayBuffer()), ending: blob.type === 'image/webp' ? 'webp' : 'png' }
+  return {
+    picture: new Uint8Array(await blob.arrayBuffer()),
+    ending: blob.type === 'image/webp' ? 'webp' : 'png',
+    preview,
+  }
+}
+
+async function smaller(from: OffscreenCanvas, share: number): Promise<Blob> {
+  const { canvas, context } = canvasOf(
+    Math.max(1, Math.round(from.width * share)),
+    Math.max(1, Math.round(from.height * share)),
+  )
+  context.imageSmoothingQuality = 'high'
+  context.drawImage(from, 0, 0, canvas.width, canvas.height)
+  const blob = await canvas.convertToBlob({ type: 'image/webp', quality: 0.8 })
+  canvas.width = canvas.height = 0
+  return blob
+}
+
+function canvasOf(width: number, height: number) {
+  const canvas = new OffscreenCanvas(width, height)
+  const context = canvas.getContext('2d')
+  if (!context) throw new Error(`This browser has no room for a picture of ${width} x ${height} pixels.`)
+  return { canvas, context }
 }

@@ -118,8 +118,7 @@ export class PhotoImport {
   }
 
   #shown(photo: ReadPhoto): PhotoState {
-    const picture = URL.createObjectURL(new Blob([photo.picture], { type: `image/${photo.ending}` }))
-    return { is: 'read', photo, picture, accepted: [] }
+    return { is: 'read', photo, picture: URL.createObjectURL(photo.preview), accepted: [] }
   }
 
   #update(id: number, state: PhotoState): void {
