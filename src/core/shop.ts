@@ -19,10 +19,9 @@ export interface Shop {
   readonly offCentre: number
   /** The longest edge that this shop trues in one go: its jig, its plane’s board, its rule. */
   readonly longestSeam: number
+  /** Kept between two rough pieces on a leaf, for knife or saw; what jointing takes is in the pieces. */
+  readonly betweenPieces: number
 }
-
-/** Kept between two rough pieces on a leaf, for knife or saw (common practice; what jointing takes is in the pieces). */
-export const BETWEEN_PIECES = 2
 
 /** Common practice in small furniture shops; every figure can be changed in the job. */
 export const USUAL_SHOP: Shop = {
@@ -33,4 +32,5 @@ export const USUAL_SHOP: Shop = {
   leastOverhang: 5,
   offCentre: 0.5,
   longestSeam: 2500,
+  betweenPieces: 2,
 }

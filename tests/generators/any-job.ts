@@ -428,6 +428,7 @@ const anyShop: fc.Arbitrary<Shop> = fc.record({
   leastOverhang: gap,
   offCentre: between(0, 5),
   longestSeam: between(100, 3000),
+  betweenPieces: between(0, 6),
 })
 
 const FLITCHES = ['walnut', 'maple', 'oak']

@@ -220,6 +220,7 @@ function anySizes(chance: Chance): Sizes {
     length: chance() < 0.2 || Math.abs(width - length) < 0.2 ? width : length,
     beyond,
     lost: { first: spread(chance, 0, 8), later: spread(chance, 0, 12) },
+    between: spread(chance, 0, 5),
   }
 }
 

@@ -11,6 +11,7 @@ import { commandSentence } from '../../src/core/commands/command-trouble'
 import { ringOrderWords } from '../../src/core/checks/ring-order-wording'
 import { findingSentence } from '../../src/core/checks/wording'
 import { ringOrders } from '../../src/core/fit/ring-orders'
+import { USUAL_SHOP } from '../../src/core/shop'
 import type { Recipe } from '../../src/core/patterns/recipe'
 import { rectangle } from '../../src/core/job/usual'
 import { box, chanceFrom, spread } from '../fixtures/geometry/shapes'
@@ -49,7 +50,12 @@ describe('the order round a sunburst', () => {
     for (let count = 6; count <= 48; count++)
       for (const laying of ['by spine', 'clockwise', 'anticlockwise'] as const) {
         const recipe = radial({ count, order: 'both ways', laying })
-        const [circle, both] = ringOrders(partOf({ width: 400, length: 400, recipe }), recipe, long, count)!
+        const [circle, both] = ringOrders(
+          partOf({ width: 400, length: 400, recipe }),
+          recipe,
+          { flitch: long, shop: USUAL_SHOP },
+          count,
+        )!
         expect([count, both!.leaves, both!.drift, circle!.leaves, circle!.drift]).toEqual([
           count,
           2,
@@ -66,11 +72,13 @@ describe('the order round a sunburst', () => {
 
   it('[N7] is told with what the other order would do', () => {
     const recipe = radial({ count: 12, order: 'both ways' })
-    const orders = ringOrders(partOf({ recipe }), recipe, long, 12)!
+    const orders = ringOrders(partOf({ recipe }), recipe, { flitch: long, shop: USUAL_SHOP }, 12)!
     expect(ringOrderWords(orders, 'both ways', 'mm')).toMatch(
       /^At the worst seam leaves 2 apart in the run meet: 1\.8 mm apart in the log, drifted 3 mm against each other\. In a circle they would be 11 leaves, [\d.]+ mm and 16\.5 mm\.$/,
     )
-    expect(ringOrders(partOf({ recipe }), recipe, flitchOf({ leaves: plainLeaves(5) }), 12)).toBeNull()
+    expect(
+      ringOrders(partOf({ recipe }), recipe, { flitch: flitchOf({ leaves: plainLeaves(5) }), shop: USUAL_SHOP }, 12),
+    ).toBeNull()
   })
 })
 

@@ -129,7 +129,12 @@ it('leaves too narrow for a wedge are offered to be booked; the recipe says so, 
   )
   expect(recipeSentence(booked!, 8, 'mm')).toContain('of 8 wedges from leaf 1, each cut from a booked pair,')
   // in a circle the last turned pair, 15 and 16, lies with 16 beside the 2 of the first
-  const apart = ringOrders(booked!, radial({ count: 8, eachFrom: 'booked pair' }), narrow, 8)!
+  const apart = ringOrders(
+    booked!,
+    radial({ count: 8, eachFrom: 'booked pair' }),
+    { flitch: narrow, shop: USUAL_SHOP },
+    8,
+  )!
   expect(apart.map(({ leaves }) => leaves)).toEqual([14, 4])
 })
 

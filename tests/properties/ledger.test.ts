@@ -4,7 +4,7 @@
  * [Z1] no cut is called safe that takes wood planned for another piece; [Z2] nor one on a leaf that an unsettled part
  * still needs; [Z3] nor one of a face with something to mend. [Z4] A piece that is cut stays as it was cut. [Z5] What
  * has been cut is no wood for others. [Z8] A made-up piece takes its parts, and what is lost with them. [Z9] A finished
- * panel stays as it was made, and lets go of what is left of its leaves.
+ * panel stays as it was made, and lets go of what is left of its leaves. [Z10] What knife or saw takes is the shop's figure.
  */
 import { describe, expect, it } from 'vitest'
 import { markCut, unmarkCut } from '../../src/core/commands/cut-commands'
@@ -16,6 +16,7 @@ import { holdCuts } from '../../src/core/commands/hold-cuts'
 import { changePart, removePart } from '../../src/core/commands/part-commands'
 import { derive } from '../../src/core/derive'
 import { withoutMemory } from '../../src/core/fit/answers'
+import { boxAround, boxCentre } from '../../src/core/geometry/box'
 import { intersect } from '../../src/core/geometry/clip'
 import { point } from '../../src/core/geometry/point'
 import { regionArea, type Ring } from '../../src/core/geometry/polygon'
@@ -27,9 +28,10 @@ import { writeJob } from '../../src/core/job/write-job'
 import { gateWords } from '../../src/core/ledger/gate-wording'
 import { planLedger, type PlannedCut } from '../../src/core/ledger/ledger'
 import { jobRests, leavesLetGo, worthKeeping } from '../../src/core/ledger/offcuts'
+import { USUAL_SHOP, type Shop } from '../../src/core/shop'
 import { chanceFrom, whole, type Chance } from '../fixtures/geometry/shapes'
 import { anyFlitch, anyRecipe, oneOf } from './any-face'
-import { flitchOf, jobOf, partOf, strips } from './job-builders'
+import { flitchOf, herringbone, jobOf, parquet, partOf, strips } from './job-builders'
 
 const CASES = Number(process.env['LEAFTURN_CASES'] ?? 30)
 
@@ -225,6 +227,37 @@ describe('room for the saw', () => {
     expect(nearer.ok && derive(nearer.value, withoutMemory).parts[1]!.findings.map(({ code }) => code)).toContain(
       'outside-play',
     )
+  })
+})
+
+describe('what the saw of a shop takes', () => {
+  const shop = { ...USUAL_SHOP, betweenPieces: 5 }
+
+  it('[Z10] is what the gate asks for, and what others lose of a leaf that was cut', () => {
+    const single = strips({ arrangement: 'balance', centreOn: 'leaf', count: 1 })
+    const at = (id: string, y: number) =>
+      partOf({ id, name: id, width: 80, length: 100, recipe: single, positions: { window: point<'leaf'>(107, y) } })
+    const gate = (gap: number) => words(jobOf([at('Upper', 400), at('Lower', 520 + gap)], flitchOf(), shop), 'Upper')[0]
+    expect(gate(4.9)).toMatch(/no room for the saw between$/)
+    expect(gate(5)).toBe('1: safe')
+    const job = jobOf([at('Upper', 400), at('Lower', 525)], flitchOf(), shop)
+    const codes = (y: number) => {
+      const moved = setPosition(done(job, ofPart(job, 'Upper')), 'Lower', 'window', point(107, y))
+      return moved.ok ? derive(moved.value, withoutMemory).parts[1]!.findings.map(({ code }) => code) : []
+    }
+    expect(codes(524)).toContain('outside-play')
+    expect(codes(525)).not.toContain('outside-play')
+  })
+
+  it.each([herringbone(), parquet()])('[Z10] is kept between pieces dealt to one leaf: $pattern', (recipe) => {
+    // from one piece to the next, on the average
+    const pitch = (of: Shop) => {
+      const [face] = derive(jobOf([partOf({ recipe })], flitchOf(), of), withoutMemory).parts
+      const onFirst = face!.pieces.filter(({ leaf }) => leaf?.number === 1)
+      const middles = onFirst.map(({ roughOnLeaf }) => boxCentre(boxAround(roughOnLeaf)).y)
+      return (Math.max(...middles) - Math.min(...middles)) / (middles.length - 1)
+    }
+    expect(pitch(shop) - pitch(USUAL_SHOP)).toBeCloseTo(3, 6)
   })
 })
 

@@ -33,10 +33,11 @@ function checkCount({ part: { id, recipe }, count }: LaidFace): readonly Finding
 }
 
 /** A diamond promises that it touches the middles of the sides, a reverse one that grain runs from corner to centre. */
-function checkDiamond({ part, flitch }: LaidFace, { offCentre }: Shop): readonly Finding[] {
+function checkDiamond({ part, flitch }: LaidFace, shop: Shop): readonly Finding[] {
   const { recipe } = part
+  const { offCentre } = shop
   if (recipe.pattern !== 'diamond' || recipe.angle === 'mid-sides' || flitch.figure === 'burl') return []
-  const size = patternSizes(part)
+  const size = patternSizes(part, shop)
   const miss = diamondMiss(size, recipe.angle)
   if (miss.by <= offCentre) return []
   return [

@@ -15,7 +15,7 @@ export function renameJob(job: Job, name: string): Next {
 export const setUnit = (job: Job, unit: Job['unit']): Next => ok(patched(job, { unit }))
 
 /** What the shop is changed by: clearances and tolerances one kind and one class at a time. */
-export type ShopPatch = Partial<Pick<Shop, 'splitTape' | 'sliver' | 'leastOverhang' | 'offCentre' | 'longestSeam'>> & {
+export type ShopPatch = Partial<Omit<Shop, 'clearance' | 'tolerates'>> & {
   readonly clearance?: Partial<Shop['clearance']>
   readonly tolerates?: Partial<Shop['tolerates']>
 }

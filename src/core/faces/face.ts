@@ -7,6 +7,7 @@ import { present } from '../invariant'
 import { fieldOf, isBordered } from './field'
 import type { Part } from '../job/job'
 import type { Sizes } from '../patterns/pattern'
+import type { Shop } from '../shop'
 
 /** The three sizes of a part, about the centre of the finished panel: the boxes round them. */
 export interface ThreeBoxes {
@@ -54,16 +55,16 @@ function boxOf({ outline: { shape } }: Part, ring: Ring<'panel'>, plain: Box<'pa
 }
 
 /** What a pattern is told: the finished panel's box, and how far the sheet stands out beyond it; with a border the field. */
-export function patternSizes(part: Part): Sizes {
+export function patternSizes(part: Part, { betweenPieces: between }: Shop): Sizes {
   const { width, length, core, overhang } = part
   const lost = { first: part.allowance, later: part.laterAllowance }
   if (isBordered(part)) {
     const field = fieldOf(part)
     const { x, y } = field.centre
     const ring = transformRing(translation<'panel'>(-x, -y), field.outline.ring)
-    return { width: field.width, length: field.length, beyond: NONE, ring, lost }
+    return { width: field.width, length: field.length, beyond: NONE, ring, lost, between }
   }
-  if (part.outline.shape === 'rectangle') return { width, length, beyond: addedEdges(core, overhang), lost }
+  if (part.outline.shape === 'rectangle') return { width, length, beyond: addedEdges(core, overhang), lost, between }
   const { finished, sheet, outlines } = threeSizes(part)
   return {
     ring: outlines.sheet.ring,
@@ -76,6 +77,7 @@ export function patternSizes(part: Part): Sizes {
       left: finished.min.x - sheet.min.x,
     },
     lost,
+    between,
   }
 }
 

@@ -99,7 +99,7 @@ function spareSources(face: LaidFace, shop: Shop, { taken }: Stock): readonly St
     .slice(0, MOST_SOURCES)
     .map((leaf) => ({
       from: leaf.number,
-      wood: rawWoodFor(usableArea(flitch, leaf, shop, part.showClass), leaf, NO_PIECE),
+      wood: rawWoodFor(usableArea(flitch, leaf, shop, part.showClass), leaf, NO_PIECE, shop),
     }))
 }
 

@@ -21,7 +21,7 @@ import { runOfLeaves } from '../leaves/bundle'
 import type { Flitch } from '../leaves/flitch'
 import type { Leaf } from '../leaves/leaf'
 import { shareOf } from '../patterns/shared-leaves'
-import { BETWEEN_PIECES, type Shop } from '../shop'
+import type { Shop } from '../shop'
 import type { Answers } from './answers'
 import { woodOf, type PartWood } from './part-wood'
 import type { Play } from './play'
@@ -44,13 +44,14 @@ export function layBorder(
   answers: Answers,
 ): BorderSeeds {
   const wood = woodOf(part, flitch, shop, answers)
+  const between = shop.betweenPieces
   const pieces = bandPieces(part, sheet).map((piece) => bandCell(part, piece))
-  const seedsOn = (leaves: number) => seedsOf(part, flitch, pieces, { leaves, fieldLeaves }, wood)
+  const seedsOn = (leaves: number) => seedsOf(part, flitch, pieces, { leaves, fieldLeaves, between }, wood)
   const leaves = leavesFor(
     part,
     flitch,
     pieces,
-    runFor(part, flitch, { leaves: pieces.length, fieldLeaves }).length,
+    { most: runFor(part, flitch, { leaves: pieces.length, fieldLeaves }).length, between },
     (count) => playFor(seedsOn(count), answers).play.region.length > 0,
   )
   const seeds = seedsOn(leaves)
@@ -64,7 +65,7 @@ function leavesFor(
   part: BorderedPart,
   flitch: Flitch,
   pieces: readonly BandCell[],
-  most: number,
+  { most, between }: { readonly most: number; readonly between: number },
   works: (count: number) => boolean,
 ): number {
   const { count, grain } = part.border
@@ -72,19 +73,19 @@ function leavesFor(
   const leaf = regionBox([[flitch.outline]])
   const room = (grain === 'across' ? boxHeight(leaf) : boxWidth(leaf)) - flitchMargins(flitch, grain)
   const taken = pieces.map(({ takes: { low, high } }) => high - low)
-  const all = taken.reduce((sum, each) => sum + each + BETWEEN_PIECES, 0)
-  const least = Math.min(pieces.length, Math.max(1, Math.ceil(all / Math.max(1, room + BETWEEN_PIECES) - 1e-9)))
+  const all = taken.reduce((sum, each) => sum + each + between, 0)
+  const least = Math.min(pieces.length, Math.max(1, Math.ceil(all / Math.max(1, room + between) - 1e-9)))
   for (let tried = least; tried <= Math.min(pieces.length, most); tried++)
     // what is too long for one leaf by its length alone need not be laid
-    if (longestShare(taken, tried) <= room + GRID && works(tried)) return tried
+    if (longestShare(taken, tried, between) <= room + GRID && works(tried)) return tried
   return least
 }
 
 /** The most that one leaf has to give of pieces dealt to so many. */
-function longestShare(taken: readonly number[], leaves: number): number {
-  const shares = Array.from({ length: leaves }, () => -BETWEEN_PIECES)
+function longestShare(taken: readonly number[], leaves: number, between: number): number {
+  const shares = Array.from({ length: leaves }, () => -between)
   taken.forEach((each, i) => {
-    shares[shareOf(i, taken.length, leaves).leaf]! += each + BETWEEN_PIECES
+    shares[shareOf(i, taken.length, leaves).leaf]! += each + between
   })
   return Math.max(...shares)
 }
@@ -115,7 +116,7 @@ function seedsOf(
   part: BorderedPart,
   flitch: Flitch,
   pieces: readonly BandCell[],
-  { leaves, fieldLeaves }: { readonly leaves: number; readonly fieldLeaves: number },
+  { leaves, fieldLeaves, between }: { readonly leaves: number; readonly fieldLeaves: number; readonly between: number },
   wood: PartWood,
 ): readonly Seed[] {
   const run = runFor(part, flitch, { leaves, fieldLeaves })
@@ -124,7 +125,7 @@ function seedsOf(
   return pieces.map(({ cell, rough, takes }, i) => {
     const share = shareOf(i, pieces.length, leaves)
     // the first of each leaf begins where that of the first leaf does, each other behind the one before
-    const begins = share.before === 0 ? first!.low : end + BETWEEN_PIECES
+    const begins = share.before === 0 ? first!.low : end + between
     const along = begins - takes.low
     end = along + takes.high
     // pieces that lean to one side have their middles in one line, so that none reaches farther out than it must

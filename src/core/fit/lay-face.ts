@@ -60,6 +60,7 @@ export interface LaidFace {
   readonly part: Part
   /** That of the field; a border may be cut from another. */
   readonly flitch: Flitch
+  readonly shop: Shop
   readonly sizes: ThreeSizes
   readonly plan: Plan
   readonly count: number
@@ -141,16 +142,22 @@ export function layFace(part: Part, flitches: PartFlitches, shop: Shop, answers:
   const wood = woodOf(part, flitch, shop, answers)
   const resolved = resolveRecipe(
     part,
-    patternSizes(part),
+    patternSizes(part, shop),
     patternSheet(part, sizes),
     turnedRun(wood.run(), part.windowTurn),
     (count) =>
       playFor(
-        fieldSeeds(part, flitch, planFor(part, flitch, { count, bands: null, position: null, bare: 0 }), sheet, wood),
+        fieldSeeds(
+          part,
+          flitch,
+          planFor(part, flitch, shop, { count, bands: null, position: null, bare: 0 }),
+          sheet,
+          wood,
+        ),
         answers,
       ).play.region.length > 0,
   )
-  const plan = planFor(part, flitch, resolved)
+  const plan = planFor(part, flitch, shop, resolved)
   const seeds = fieldSeeds(part, flitch, plan, sheet, wood)
   const { play, groups } = playFor(seeds, answers)
   const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
@@ -161,6 +168,7 @@ export function layFace(part: Part, flitches: PartFlitches, shop: Shop, answers:
   return {
     part,
     flitch,
+    shop,
     sizes,
     plan,
     count: resolved.count,
@@ -192,10 +200,10 @@ function patternSheet(part: Part, sizes: ThreeSizes): ThreeSizes['sheet'] {
 }
 
 /** The cells of a part, its open values found. */
-export const planFor = (part: Part, flitch: Flitch, { count, bands }: Resolved): Plan =>
+export const planFor = (part: Part, flitch: Flitch, shop: Shop, { count, bands }: Resolved): Plan =>
   turnedPlan(
     planInField(
-      planRecipe(part.recipe, patternSizes(part), count, { numberFacesNext: numberFacesNext(flitch) }, bands),
+      planRecipe(part.recipe, patternSizes(part, shop), count, { numberFacesNext: numberFacesNext(flitch) }, bands),
       part.recipe,
       fieldCentre(part),
     ),

@@ -13,7 +13,6 @@ import type { PartId } from '../ids'
 import { WHOLE_RUN } from '../job/make-up'
 import type { Pair, Part } from '../job/job'
 import { runOfLeaves } from '../leaves/bundle'
-import type { Flitch } from '../leaves/flitch'
 import { leavesTaken } from '../patterns/jointed-sheet'
 import type { Plan } from '../patterns/pattern'
 import type { Recipe } from '../patterns/recipe'
@@ -44,7 +43,7 @@ export function followed(pair: Pair, first: LaidFace, second: Part): Part | Pair
 function farther(pair: Pair, first: LaidFace, part: Part): Part {
   const { chosen, nudges, madeUp, recipe } = first.part
   const next: Part = { ...part, recipe: { ...recipe, count: first.count }, chosen, nudges, madeUp }
-  const [mine, theirs] = [planOf(next, first.flitch), first.plan].map(({ cells }) => cells[0]!)
+  const [mine, theirs] = [planOf(next, first), first.plan].map(({ cells }) => cells[0]!)
   return putWhere(next, first, {
     mine: { at: point(0, -part.length / 2), lay: mine!.lay },
     theirs: { at: point(0, first.part.length / 2 + lostBetween(pair)), lay: theirs!.lay },
@@ -61,7 +60,7 @@ function beside(pair: Pair, first: LaidFace, part: Part): Part | PairVoid {
   const recipe = goingOn(pair, first, given, going)
   if (!recipe) return first.part.recipe.pattern === 'strips' ? 'spun leaves' : 'no mirror image'
   const next: Part = { ...given, recipe }
-  const [mine, theirs] = [planOf(next, first.flitch).cells[0]!, first.plan.cells.at(-1)!]
+  const [mine, theirs] = [planOf(next, first).cells[0]!, first.plan.cells.at(-1)!]
   // where the leaves go on as they lie they show the same stretch again, and the mirror image of a pattern shows it too
   if (recipe.pattern !== 'strips' || mine.turn.turnedOver === theirs.turn.turnedOver)
     return { ...next, positions: { [WINDOW]: first.position } }
@@ -95,9 +94,9 @@ const spotOfLog = ({ at, lay }: SpotUnder, position: Point<'leaf'>): Point<'leaf
 const NOWHERE = point<'leaf'>(0, 0)
 
 /** The cells of a part whose count is decided. */
-function planOf(part: Part, flitch: Flitch): Plan {
+function planOf(part: Part, { flitch, shop }: LaidFace): Plan {
   const { count } = part.recipe
-  return planFor(part, flitch, { count: count === 'fewest' ? 1 : count, bands: null, position: null, bare: 0 })
+  return planFor(part, flitch, shop, { count: count === 'fewest' ? 1 : count, bands: null, position: null, bare: 0 })
 }
 
 /** The first's recipe with the turns that the pair asks for, or null where no way of laying gives them. */
@@ -106,7 +105,7 @@ function goingOn(pair: Pair, first: LaidFace, part: Part, recipe: Recipe): Recip
   if (recipe.pattern !== 'strips' && Math.abs(part.width - first.part.width) > GRID) return null
   const mirrors = pair.meet === 'booked' || (recipe.pattern === 'strips' && recipe.match === 'book')
   const suits = recipe.pattern !== 'strips' ? isMirrorImage : mirrors ? isTurnedBack : isTurnedAlike
-  return waysToLay(recipe).find((one) => suits(planOf({ ...part, recipe: one }, first.flitch), first.plan)) ?? null
+  return waysToLay(recipe).find((one) => suits(planOf({ ...part, recipe: one }, first), first.plan)) ?? null
 }
 
 /** The ways to lay a pattern that differ only in how its leaves are turned, as it is first. */

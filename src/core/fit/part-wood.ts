@@ -23,8 +23,8 @@ export function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers)
   const leftFor = (leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
     leaf.cuts.length === 0
       ? usableOf(leaf)
-      : answers('wood left', [usableOf(leaf), leaf.cuts, piece.part, piece.cell], () =>
-          woodFor(usableOf(leaf), leaf, piece),
+      : answers('wood left', [usableOf(leaf), leaf.cuts, piece.part, piece.cell, shop], () =>
+          woodFor(usableOf(leaf), leaf, piece, shop),
         )
   // a leaf that was cut for a cell of a running match goes on giving what was cut
   const ownCell = (leaf: Leaf) => leaf.cuts.find((cut) => cut.part === part.id)?.cell ?? ''
@@ -32,8 +32,8 @@ export function woodOf(part: Part, flitch: Flitch, shop: Shop, answers: Answers)
   const rawFor = (leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
     leaf.cuts.length === 0
       ? usableOf(leaf)
-      : answers('raw wood left', [usableOf(leaf), leaf.cuts, piece.part, piece.cell], () =>
-          rawWoodFor(usableOf(leaf), leaf, piece),
+      : answers('raw wood left', [usableOf(leaf), leaf.cuts, piece.part, piece.cell, shop], () =>
+          rawWoodFor(usableOf(leaf), leaf, piece, shop),
         )
   const madeOf = madeUpLeaves(part, flitch, (leaf, cell) => rawFor(leaf, { part: part.id, cell }), answers)
   const run = () =>

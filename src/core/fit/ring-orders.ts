@@ -8,6 +8,7 @@ import type { PlannedCell } from '../patterns/pattern'
 import { planRecipe } from '../patterns/plan-recipe'
 import type { RadialRecipe } from '../patterns/recipe'
 import { patternSizes } from '../faces/face'
+import type { Shop } from '../shop'
 
 /** What an order of leaves round a sunburst brings together at its worst seam. */
 export interface RingOrder {
@@ -24,7 +25,7 @@ export interface RingOrder {
 export function ringOrders(
   part: Part,
   recipe: RadialRecipe,
-  flitch: Flitch,
+  { flitch, shop }: { readonly flitch: Flitch; readonly shop: Shop },
   count: number,
 ): readonly RingOrder[] | null {
   const leaves = count * leavesEach(recipe)
@@ -32,7 +33,7 @@ export function ringOrders(
   if (run.length < leaves) return null
   return (['in a circle', 'both ways'] as const).map((order) => {
     const bundle = { numberFacesNext: numberFacesNext(flitch) }
-    const { cells } = planRecipe({ ...recipe, order }, patternSizes(part), count, bundle, null)
+    const { cells } = planRecipe({ ...recipe, order }, patternSizes(part, shop), count, bundle, null)
     const round = cells.flatMap((cell) => clockwise(cell, recipe))
     const pairs = round.map((lain, i) => [lain, round[(i + 1) % round.length]!] as const)
     const shown = ({ rank, turn }: Lain) => depthShown(flitch, run[rank]!.number, turn.turnedOver)

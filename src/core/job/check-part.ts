@@ -151,7 +151,7 @@ function pieceCount({ recipe, width, length, core, overhang, allowance, laterAll
     left: core.left + overhang.left,
   }
   const lost = { first: allowance, later: laterAllowance }
-  return recipe.columns * stripsInColumn(recipe, { width, length, beyond, lost })
+  return recipe.columns * stripsInColumn(recipe, { width, length, beyond, lost, between: 0 })
 }
 
 /** Two halves booked at the centre leave no choice of arrangement. */
@@ -213,17 +213,18 @@ export const pressRoomTrouble = (room: PressRoom): MeaningTrouble | null =>
   roomTroubles(room).length === 0 ? null : { trouble: 'bad press room', place: 'the press room', room }
 
 /** As `partTrouble`, for the shop's own figures. */
-export function shopTrouble({ clearance, sliver, leastOverhang, offCentre, longestSeam }: Shop): MeaningTrouble | null {
+export function shopTrouble({ clearance, tolerates: _, splitTape: __, ...figures }: Shop): MeaningTrouble | null {
   const limits = Object.fromEntries(Object.keys(clearance).map((kind) => [kind, LIMITS.clearance]))
   return (
     fieldsTrouble(clearance, limits as Record<keyof Shop['clearance'], Limits>, [], ['shop', 'clearance']) ??
     fieldsTrouble(
-      { sliver, leastOverhang, offCentre, longestSeam },
+      figures,
       {
         sliver: LIMITS.sliver,
         leastOverhang: LIMITS.leastOverhang,
         offCentre: LIMITS.offCentre,
         longestSeam: LIMITS.longestSeam,
+        betweenPieces: LIMITS.betweenPieces,
       },
       [],
       ['shop'],

@@ -60,6 +60,7 @@ export const LIMITS = {
   leastOverhang: mm(0, 1_000),
   offCentre: mm(0, 100),
   longestSeam: size(LARGEST),
+  betweenPieces: mm(0, 20),
   gap: mm(0, 200),
   cutFull: { least: 0, most: 2, unit: 'degrees' },
   measured: size(LARGEST),

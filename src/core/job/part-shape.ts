@@ -298,6 +298,7 @@ export const shopShape = v.pipe(
     leastOverhang: v.optional(aNumber),
     offCentre: v.optional(aNumber),
     longestSeam: v.optional(aNumber),
+    betweenPieces: v.optional(aNumber),
   }),
 )
 

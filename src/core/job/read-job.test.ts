@@ -120,6 +120,7 @@ describe('a short file', () => {
     expect(shop.clearance).toEqual({ knot: 4, hole: 5, split: 3, stain: 2, sapwood: 0, tear: 3 })
     expect(shop.tolerates).toEqual({ show: [], 'now and then': ['stain', 'sapwood'], hidden: ['stain', 'sapwood'] })
     expect(shop.sliver).toBe(40)
+    expect(shop.betweenPieces).toBe(2)
   })
 
   it('[J10] keeps leaves in the order of the list and what is said of them with their number', () => {

@@ -32,14 +32,15 @@ export const writeJob = (job: Job): string =>
     pairs: unlessEmpty(job.pairs.map((pair) => ({ ...pair }))),
   })
 
-const plainShop = ({ clearance, tolerates, splitTape, sliver, leastOverhang, offCentre, longestSeam }: Shop): Json => ({
+const plainShop = ({ clearance, tolerates, ...shop }: Shop): Json => ({
   clearance: { ...clearance },
   tolerates: { ...tolerates },
-  splitTape,
-  sliver,
-  leastOverhang,
-  offCentre,
-  longestSeam,
+  splitTape: shop.splitTape,
+  sliver: shop.sliver,
+  leastOverhang: shop.leastOverhang,
+  offCentre: shop.offCentre,
+  longestSeam: shop.longestSeam,
+  betweenPieces: shop.betweenPieces,
 })
 
 function plainFlitch({ outline, leaves, missing, ...flitch }: Flitch): Json {

@@ -2,7 +2,7 @@ import { regionLess } from '../geometry/clip'
 import { erodedByBox } from '../geometry/inner-fit'
 import { grown } from '../geometry/offset'
 import type { Polygon, Region } from '../geometry/polygon'
-import { BETWEEN_PIECES, type Shop, type ShowClass } from '../shop'
+import type { Shop, ShowClass } from '../shop'
 import { leafOutline } from './bundle'
 import { cutForOthers, isCutFor, type PieceRef } from './done-cuts'
 import type { Flitch } from './flitch'
@@ -29,14 +29,19 @@ export function usableArea(flitch: Flitch, leaf: Leaf, shop: Shop, showClass: Sh
  * What is left of a usable area for one piece: the piece itself where it has been cut, else all that was not cut for
  * others, and what knife or saw takes round it.
  */
-export function woodFor(usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef): Region<'leaf'> {
+export function woodFor(usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef, shop: Shop): Region<'leaf'> {
   const own = leaf.cuts.filter((cut) => isCutFor(cut, piece)).map(({ outline }): Polygon<'leaf'> => [outline])
-  return own.length > 0 ? own : rawWoodFor(usable, leaf, piece)
+  return own.length > 0 ? own : rawWoodFor(usable, leaf, piece, shop)
 }
 
 /** As `woodFor`, whether the piece has been cut or not. */
-export const rawWoodFor = (usable: Region<'leaf'>, leaf: Leaf, piece: PieceRef): Region<'leaf'> =>
-  regionLess(usable, ...cutForOthers(leaf, piece).map((ring) => grown<'leaf'>({ shape: 'area', ring }, KERF)))
-
-// less by a hair than is kept between pieces, so that one that keeps just that lies clear
-const KERF = BETWEEN_PIECES - 0.05
+export function rawWoodFor(
+  usable: Region<'leaf'>,
+  leaf: Leaf,
+  piece: PieceRef,
+  { betweenPieces }: Shop,
+): Region<'leaf'> {
+  // less by a hair than is kept between pieces, so that one that keeps just that lies clear
+  const kerf = Math.max(0, betweenPieces - 0.05)
+  return regionLess(usable, ...cutForOthers(leaf, piece).map((ring) => grown<'leaf'>({ shape: 'area', ring }, kerf)))
+}

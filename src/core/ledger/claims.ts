@@ -13,7 +13,7 @@ import { convexOverlapArea, isConvex } from '../geometry/convex'
 import { regionArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
 import { regionsNear } from '../geometry/regions-near'
 import type { CellId, FlitchId, PartId } from '../ids'
-import { BETWEEN_PIECES, type ShowClass } from '../shop'
+import type { ShowClass } from '../shop'
 import { isCutFor, type PieceRef } from '../leaves/done-cuts'
 import { pieceParts } from '../fit/piece-parts'
 import { lostWood } from './lost-wood'
@@ -37,6 +37,8 @@ export interface Claim {
   /** What goes with it beyond the piece, where leaves are made up. */
   readonly lost: Region<'leaf'>
   readonly cut: boolean
+  /** What knife or saw needs between it and another. */
+  readonly between: number
 }
 
 /** Pieces that overlap by no more square millimetres than this only touch. */
@@ -54,10 +56,10 @@ export const inCuttingOrder = <F extends LaidFace>(faces: readonly F[]): readonl
 export const claimsOf = (face: LaidFace): readonly Claim[] => face.pieces.flatMap((piece) => claimsOfPiece(face, piece))
 
 /** What one piece takes, a claim for each leaf. */
-export function claimsOfPiece({ part }: LaidFace, piece: Piece): readonly Claim[] {
+export function claimsOfPiece({ part, shop }: LaidFace, piece: Piece): readonly Claim[] {
   const { flitch } = piece
   const ref = { part: part.id, cell: piece.cell.id }
-  const lost = lostWood(piece)
+  const lost = lostWood(piece, shop)
   return takenBy(piece, ref).map(({ leaf, region }) => ({
     ...ref,
     name: part.name,
@@ -67,6 +69,7 @@ export function claimsOfPiece({ part }: LaidFace, piece: Piece): readonly Claim[
     box: regionBox(region),
     lost: lost.get(leaf) ?? [],
     cut: piece.cut,
+    between: shop.betweenPieces,
   }))
 }
 
@@ -107,8 +110,8 @@ const areApart = (p: Region<'leaf'>, q: Region<'leaf'>): boolean =>
 /** Whether there is too little between two claims for the knife or the saw that parts them. */
 export function lieTooNear(p: Claim, q: Claim): boolean {
   // what is cut already lies where it was cut, which is told to the grid
-  const kept = BETWEEN_PIECES - (p.cut || q.cut ? 0.1 : 0.01)
-  return regionsNear(p.region, q.region, kept)
+  const kept = Math.max(p.between, q.between) - (p.cut || q.cut ? 0.1 : 0.01)
+  return kept > 0 && regionsNear(p.region, q.region, kept)
 }
 
 function overlap(p: Region<'leaf'>, q: Region<'leaf'>): number {

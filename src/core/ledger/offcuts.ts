@@ -8,6 +8,7 @@
  */
 import { boxAround, boxRing, type Box } from '../geometry/box'
 import { intersect, regionLess, withoutSlivers } from '../geometry/clip'
+import { grown } from '../geometry/offset'
 import { point } from '../geometry/point'
 import { polygonArea, type Polygon, type Region, type Ring } from '../geometry/polygon'
 import type { FlitchId, PartId } from '../ids'
@@ -125,12 +126,15 @@ export function leafOffcuts(flitch: Flitch, leaf: Leaf, shop: Shop, taken: reado
   const outline = leafOutline(flitch, leaf)
   const rest = regionLess<'leaf'>([[outline]], ...taken.map((ring): Region<'leaf'> => [[ring]]))
   const sound = usableArea(flitch, leaf, shop, 'show')
-  const pieces = bandsBetween(boxAround(outline), taken.map(boxAround)).flatMap((band) =>
-    fallsApart(intersect<'leaf'>(rest, [[boxRing(band)]])),
+  // knife or saw goes round the pieces, through what is left
+  const between = shop.betweenPieces
+  const left = regionLess(sound, ...taken.map((ring) => grown<'leaf'>({ shape: 'area', ring }, between)))
+  const pieces = bandsBetween(boxAround(outline), taken.map(boxAround), between).flatMap(({ band, left: box }) =>
+    fallsApart(intersect<'leaf'>(rest, [[boxRing(band)]])).map((piece) => ({ piece, box })),
   )
   let kept = 0
-  return pieces.map((piece) => {
-    const strip = largestSound(piece, sound)
+  return pieces.map(({ piece, box }) => {
+    const strip = largestSound(piece, intersect<'leaf'>(left, [[boxRing(box)]]))
     const use = useOf(strip, shop)
     return {
       flitch: flitch.id,
@@ -147,18 +151,33 @@ export function leafOffcuts(flitch: Flitch, leaf: Leaf, shop: Shop, taken: reado
 const letter = (nth: number): string =>
   (nth >= 26 ? letter(Math.floor(nth / 26) - 1) : '') + String.fromCharCode(97 + (nth % 26))
 
-/** The stretches of a leaf between the crosscuts: where pieces lie side by side there is one from end to end of them all. */
-function bandsBetween({ min, max }: Box<'leaf'>, taken: readonly Box<'leaf'>[]): readonly Box<'leaf'>[] {
+/**
+ * The stretches of a leaf between the crosscuts: where pieces lie side by side there is one from end to end of them all.
+ * What a cut takes comes off the stretches without pieces: that is what they have left.
+ */
+function bandsBetween(
+  { min, max }: Box<'leaf'>,
+  taken: readonly Box<'leaf'>[],
+  between: number,
+): readonly { readonly band: Box<'leaf'>; readonly left: Box<'leaf'> }[] {
   const ends: [number, number][] = []
   for (const box of [...taken].sort((p, q) => p.min.y - q.min.y)) {
     const last = ends.at(-1)
     if (last && box.min.y < last[1] - TOGETHER) last[1] = Math.max(last[1], box.max.y)
     else ends.push([box.min.y, box.max.y])
   }
+  const stretch = (from: number, to: number): Box<'leaf'> => ({
+    min: point<'leaf'>(min.x - 1, from),
+    max: point<'leaf'>(max.x + 1, to),
+  })
   const levels = [min.y - 1, ...ends.flat(), max.y + 1].map((y) => Math.min(Math.max(y, min.y - 1), max.y + 1))
   return levels.slice(1).flatMap((to, i) => {
     const from = levels[i]!
-    return to - from > TOGETHER ? [{ min: point<'leaf'>(min.x - 1, from), max: point<'leaf'>(max.x + 1, to) }] : []
+    if (to - from <= TOGETHER) return []
+    const isBare = i % 2 === 0
+    const first = from + (isBare && i > 0 ? between : 0)
+    const last = to - (isBare && i + 2 < levels.length ? between : 0)
+    return [{ band: stretch(from, to), left: stretch(first, Math.max(first, last)) }]
   })
 }
 

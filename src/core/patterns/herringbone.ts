@@ -3,7 +3,6 @@ import { compose, rotation, translation, type Transform } from '../geometry/tran
 import { columnBounds, columnId, equalColumns } from './columns'
 import { layAt, type Bound, type Plan, type PlannedCell, type Sizes } from './pattern'
 import type { HerringboneRecipe } from './recipe'
-import { BETWEEN_PIECES } from '../shop'
 import { fartherAlong, leavesByLength, shareOf } from './shared-leaves'
 
 export const USUAL_HERRINGBONE: HerringboneRecipe = {
@@ -95,12 +94,12 @@ const widestColumn = ({ columns }: HerringboneRecipe, { width, beyond }: Sizes):
 
 /** From strip to strip on a leaf: their ends are parallel, so one lies close behind the other. */
 function pitchOnLeaf(recipe: HerringboneRecipe, sizes: Sizes): number {
-  return (widestColumn(recipe, sizes) + 2 * sizes.lost.first) / Math.cos(radians(recipe.angle)) + BETWEEN_PIECES
+  return (widestColumn(recipe, sizes) + 2 * sizes.lost.first) / Math.cos(radians(recipe.angle)) + sizes.between
 }
 
 /** The fewest leaves by length alone, a multiple of the columns. */
 export const leastHerringboneLeaves = (recipe: HerringboneRecipe, sizes: Sizes, longest: number): number =>
-  recipe.columns * leavesByLength(stripsInColumn(recipe, sizes), pitchOnLeaf(recipe, sizes), longest)
+  recipe.columns * leavesByLength(stripsInColumn(recipe, sizes), pitchOnLeaf(recipe, sizes), longest + sizes.between)
 
 function layStrip(
   recipe: HerringboneRecipe,

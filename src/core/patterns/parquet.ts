@@ -15,7 +15,6 @@ import {
   type Sizes,
 } from './pattern'
 import type { ParquetRecipe } from './recipe'
-import { BETWEEN_PIECES } from '../shop'
 import { fartherAlong, leavesByLength, shareOf } from './shared-leaves'
 
 export const USUAL_PARQUET: ParquetRecipe = {
@@ -128,9 +127,9 @@ function pitchOnLeaf(recipe: ParquetRecipe, sizes: Sizes): number {
   const { across, down } = blockSize(recipe, sizes)
   const { top, right, bottom, left } = sizes.beyond
   const over = (one: number, other: number) => Math.max(0, one) + Math.max(0, other)
-  return Math.max(down + over(top, bottom), across + over(left, right)) + 2 * sizes.lost.later + BETWEEN_PIECES
+  return Math.max(down + over(top, bottom), across + over(left, right)) + 2 * sizes.lost.later + sizes.between
 }
 
 /** The fewest leaves by length alone. */
 export const leastParquetLeaves = (recipe: ParquetRecipe, sizes: Sizes, longest: number): number =>
-  leavesByLength(parquetPieces(recipe), pitchOnLeaf(recipe, sizes), longest)
+  leavesByLength(parquetPieces(recipe), pitchOnLeaf(recipe, sizes), longest + sizes.between)

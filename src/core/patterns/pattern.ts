@@ -74,6 +74,8 @@ export interface Sizes {
   readonly ring?: Ring<'panel'>
   /** Lost on side seams, and on those of a later stage. */
   readonly lost: { readonly first: number; readonly later: number }
+  /** Kept between two pieces on a leaf, for knife or saw. */
+  readonly between: number
 }
 
 /** What a pattern must know of the bundle: whether the numbered faces look towards the next leaf. */

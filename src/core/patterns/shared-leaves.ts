@@ -1,5 +1,4 @@
 import { translation, compose, type Transform } from '../geometry/transform'
-import { BETWEEN_PIECES } from '../shop'
 
 /** Where a piece comes from when leaves give several, one behind the other along the grain. */
 export interface Share {
@@ -19,6 +18,6 @@ export function shareOf(i: number, pieces: number, leaves: number): Share {
 export const fartherAlong = (lay: Transform<'window', 'panel'>, by: number): Transform<'window', 'panel'> =>
   by === 0 ? lay : compose(lay, translation<'window'>(0, -by))
 
-/** The fewest leaves by length alone, for `pieces` of which one begins every `pitch` mm. */
-export const leavesByLength = (pieces: number, pitch: number, longest: number): number =>
-  Math.ceil(pieces / Math.max(1, Math.floor((longest + BETWEEN_PIECES) / pitch)))
+/** The fewest leaves by length alone, for `pieces` of which one begins every `pitch` mm; behind the last nothing is kept, so the room is longer by that. */
+export const leavesByLength = (pieces: number, pitch: number, room: number): number =>
+  Math.ceil(pieces / Math.max(1, Math.floor(room / pitch)))
