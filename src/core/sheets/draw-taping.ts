@@ -7,7 +7,7 @@ import { transformPoint } from '../geometry/transform'
 import type { LengthUnit } from '../units/unit'
 import { bold, column, plain } from './card'
 import { fittedFace } from './draw-seam-map'
-import { faceItems } from './face-items'
+import { faceItems, writingSize } from './face-items'
 import { fromGlueSide } from './glue-side'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
@@ -16,7 +16,6 @@ import { tapeItems } from './tape'
 
 export type TapedSide = 'show side' | 'glue side'
 
-const LETTER = 4.6
 const AROUND = 16
 
 const WORDS: Readonly<Record<TapedSide, { readonly tape: string; readonly how: readonly string[] }>> = {
@@ -62,7 +61,7 @@ export function drawTaping(
       ...head.items,
       text(point(page.width / 2, title), side.toUpperCase(), { size: 14, weight: 'bold', anchor: 'middle' }),
       ...tapeItems(face, onSheet, side === 'show side'),
-      ...faceItems(face, { panelToSheet, size: LETTER }),
+      ...faceItems(face, { panelToSheet, size: writingSize(face) }),
       ...words(wordsTop).items,
       ...foot.items,
     ],

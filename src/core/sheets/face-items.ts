@@ -1,5 +1,5 @@
 import { arrowHead, arc, circle, closedLine, fill, line, text } from '../drawing/build'
-import type { Item } from '../drawing/drawing'
+import { SMALLEST_TEXT, type Item } from '../drawing/drawing'
 import { CAP_HEIGHT, textWidth } from '../drawing/text-width'
 import { BORDER } from '../faces/window-group'
 import type { Piece } from '../fit/lay-face'
@@ -25,12 +25,25 @@ export interface FaceView {
   readonly size: number
   /** Where letters may not stand: other words. */
   readonly taken?: readonly Box<'sheet'>[]
+  /** What letters may not leave: beyond it stand other things. */
+  readonly within?: Box<'sheet'>
   /** Seams without a letter, where there is no room for them. */
   readonly unlettered?: Joint
 }
 
+/** The em of letters and numbers on a page for one face: on one of many small pieces as small as it may be. */
+export const writingSize = ({ pieces }: Pick<JudgedFace, 'pieces'>): number =>
+  pieces.length > MANY ? SMALLEST_TEXT : 4.6
+const MANY = 40
+
 /** The three sizes, the cells, the seams with their letters, the centre lines, and each leaf's number the way it lies. */
-export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
+export const faceItems = (face: JudgedFace, view: FaceView): readonly Item[] => faceWithLetters(face, view).items
+
+/** The same, with the letters of the seams that have no room for one. */
+export function faceWithLetters(
+  face: JudgedFace,
+  view: FaceView,
+): { readonly items: readonly Item[]; readonly leftOut: readonly string[] } {
   const onSheet = (p: Point<'panel'>) => transformPoint(view.panelToSheet, p)
   const box = ({ min, max }: Box<'panel'>): Box<'sheet'> => boxAround([onSheet(min), onSheet(max)])
   const ring = (outline: Outline<'panel'>) => outline.ring.map(onSheet)
@@ -41,7 +54,8 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
     view.size / 2,
   )
   const tags = placed.map(({ box }) => box)
-  return [
+  const letters = placeLetters(face, [...tags, ...(view.taken ?? [])], centre, onSheet, view)
+  const items = [
     closedLine('cut', ring(face.sizes.outlines.sheet), { dash: [2.5, 1.2] }),
     ...(isSameBox(face.sizes.core, face.sizes.finished)
       ? []
@@ -51,10 +65,11 @@ export function faceItems(face: JudgedFace, view: FaceView): readonly Item[] {
     ...stringLines(face, ring),
     ...face.pieces.flatMap((piece) => jointLines(piece, onSheet)),
     ...centreLines(box(face.sizes.sheet), onSheet(point(0, 0)), view.size),
-    ...seamLetters(face, [...tags, ...(view.taken ?? [])], centre, onSheet, view),
+    ...letters.placed.flatMap((one) => letteredLine(one, view.size)),
     ...placed.flatMap(({ box: tag, led }) => (led ? [line('mark', [led, boxCentre(tag)])] : [])),
     ...face.pieces.flatMap((piece, i) => leafTag(piece, tags[i]!, view.size)),
   ]
+  return { items, leftOut: letters.leftOut }
 }
 
 const isSameBox = (a: Box<'panel'>, b: Box<'panel'>): boolean =>
@@ -82,18 +97,26 @@ function centreLines({ min, max }: Box<'sheet'>, { x, y }: Point<'sheet'>, size:
   ]
 }
 
-/** Letters, each where it covers neither an earlier one nor other words, if there is such a place. */
-function seamLetters(
+/** Letters where they stand, and those of seams that have no room for one. */
+interface PlacedLetters {
+  readonly placed: readonly (LetterPlace & { readonly letter: string })[]
+  readonly leftOut: readonly string[]
+}
+
+/** Letters, each where it covers neither an earlier one nor other words; where there is no such place it is left out. */
+function placeLetters(
   { seams, border }: JudgedFace,
   others: readonly Box<'sheet'>[],
   centre: Point<'panel'>,
   onSheet: ToSheet,
-  { size, unlettered }: FaceView,
-): readonly Item[] {
+  { size, within, unlettered }: FaceView,
+): PlacedLetters {
+  const placed: (LetterPlace & { letter: string })[] = []
+  const leftOut: string[] = []
   const taken = [...others]
-  return seams.flatMap((seam) => {
+  for (const seam of seams) {
     const { letter, kind } = seam
-    if (kind === unlettered) return []
+    if (kind === unlettered) continue
     // beyond the end of a seam of the field lies the border, not the edge of the wood
     const places =
       border && !isBandJoint(kind)
@@ -102,12 +125,26 @@ function seamLetters(
             ...letterPlaces(seam, centre, onSheet, size).filter(({ ledTo }) => ledTo !== null),
           ]
         : letterPlaces(seam, centre, onSheet, size)
-    const isFree = ({ at }: LetterPlace) => !taken.some((box) => boxesOverlap(box, letterBox(at, size)))
-    const { at, ledTo } = places.find(isFree) ?? places[0]!
-    taken.push(letterBox(at, size))
-    return [...(ledTo ? [line('mark', [ledTo, at])] : []), ...letterItems(letter, at, size)]
-  })
+    const place = places
+      .map((one) => ({ ...one, box: letterBox(one.at, size) }))
+      .find(({ box }) => {
+        return (!within || boxContains(within, box)) && !taken.some((other) => boxesOverlap(other, box))
+      })
+    if (place) {
+      taken.push(place.box)
+      placed.push({ letter, at: place.at, ledTo: place.ledTo })
+    } else leftOut.push(letter)
+  }
+  return { placed, leftOut }
 }
+
+const boxContains = (outer: Box<'sheet'>, { min, max }: Box<'sheet'>): boolean =>
+  min.x >= outer.min.x && min.y >= outer.min.y && max.x <= outer.max.x && max.y <= outer.max.y
+
+const letteredLine = ({ letter, at, ledTo }: PlacedLetters['placed'][number], size: number): readonly Item[] => [
+  ...(ledTo ? [line('mark', [ledTo, at])] : []),
+  ...letterItems(letter, at, size),
+]
 
 /** Where a letter may stand; far from its seam a line leads back to the end of it. */
 interface LetterPlace {

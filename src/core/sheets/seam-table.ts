@@ -43,7 +43,33 @@ interface Column {
 /** The seams in letters' order: where they lie, how long they are, and how the figure meets there. */
 export function seamTable(face: JudgedFace, unit: LengthUnit, page: PageSize, top: number): readonly Item[] {
   const all = seamRows(face.seams)
-  const [columns, rows] = [columnsOf(all), rowsOf(all)]
+  return columnsFrom(face, all, unit, page, top, columnsOf(all))
+}
+
+/** The same on pages of its own, between two levels of each. */
+export function seamTablePages(
+  face: JudgedFace,
+  unit: LengthUnit,
+  page: PageSize,
+  { top, bottom }: { readonly top: number; readonly bottom: number },
+): readonly (readonly Item[])[] {
+  const all = seamRows(face.seams)
+  const onOne = 2 * Math.max(1, Math.floor((bottom - top - 2) / ROW) - 1)
+  return Array.from({ length: Math.ceil(all.length / onOne) }, (_, i) =>
+    columnsFrom(face, all.slice(i * onOne, (i + 1) * onOne), unit, page, top, 2),
+  )
+}
+
+/** Rows in one column, or side by side in two. */
+function columnsFrom(
+  face: JudgedFace,
+  all: readonly SeamRow[],
+  unit: LengthUnit,
+  page: PageSize,
+  top: number,
+  columns: number,
+): readonly Item[] {
+  const rows = Math.ceil(all.length / columns)
   const room = page.width - 2 * PAGE_ROOM
   const width = columns === 1 ? room : room / 2 - 4
   return Array.from({ length: columns }, (_, i) =>
