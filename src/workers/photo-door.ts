@@ -22,17 +22,21 @@ interface Waiting {
 
 const startWorker = (): WorkerLike => new Worker(new URL('./photo-worker.ts', import.meta.url), { type: 'module' })
 
-/** Opens a door; its worker starts with the first photograph that waits, and ends when none waits any more. */
+/** How long a worker waits for another photograph, ms. */
+const REST = 10_000
+
+/** Opens a door; its worker starts with the first photograph that waits, and ends a while after the last. */
 export function createPhotoDoor(start: () => WorkerLike = startWorker): PhotoDoor {
   let worker: WorkerLike | null = null
+  let resting: ReturnType<typeof setTimeout> | undefined
   const waiting = new Map<number, Waiting>()
   let nextId = 1
 
   function take(id: number): Waiting | undefined {
     const found = waiting.get(id)
     waiting.delete(id)
-    // its memory is given back for certain only by ending it; a new one starts within a tenth of a second
-    if (waiting.size === 0) end()
+    // its memory is given back for certain only by ending it; but the next photograph is read faster by one that has read some
+    if (waiting.size === 0) resting = setTimeout(end, REST)
     return found
   }
 
@@ -56,6 +60,7 @@ export function createPhotoDoor(start: () => WorkerLike = startWorker): PhotoDoo
   }
 
   function end(): void {
+    clearTimeout(resting)
     worker?.terminate()
     worker = null
   }
@@ -64,6 +69,7 @@ export function createPhotoDoor(start: () => WorkerLike = startWorker): PhotoDoo
     read(wanted, onProgress) {
       const id = nextId++
       return new Promise((done, failed) => {
+        clearTimeout(resting)
         waiting.set(id, { done, failed, onProgress })
         opened().postMessage({ kind: 'read', id, wanted } satisfies ToPhotoWorker)
       })
