@@ -1,5 +1,5 @@
 import { boxAround, boxCentre, boxHeight } from '../geometry/box'
-import { intersect, intersectAll } from '../geometry/clip'
+import { intersectAll } from '../geometry/clip'
 import { innerFit, innerFitExact } from '../geometry/inner-fit'
 import { movedSimple } from '../geometry/moved-simple'
 import { farthestInside } from '../geometry/pole'
@@ -30,32 +30,48 @@ export interface Play {
 
 /** The intersection of the plays of all pieces. */
 export function findPlay(groups: readonly Group[]): Play {
-  const roomy = playOfGroups(groups)
-  if (roomy.region.length > 0) return roomy
-  const reduced = groups.flatMap(({ rough, usable }) => {
-    const smaller = movedSimple(
-      rough,
-      rough.map(() => -EXACT_FIT),
-    )
-    return smaller ? [{ rough: smaller, usable }] : []
+  let exact = false
+  const { fits, failed } = inTurn(groups, ({ rough, usable }) => {
+    const fit = innerFitExact(usable, atOrigin(rough))
+    exact ||= fit.exact
+    return fit.region
   })
-  if (reduced.length < groups.length) return { region: [], exact: false }
-  const region = intersectAll(reduced.map(({ rough, usable }) => fitOf(rough, usable)))
+  const roomy = failed ? [] : intersectAll(fits)
+  const region = exact ? roomy : withoutDust(roomy)
+  return region.length > 0 ? { region, exact } : playOfDrawnIn(firstOf(groups, failed))
+}
+
+/** More than the rounding of one step after the other can take off a fit. */
+const BEYOND_ROUNDING = 0.05
+
+/** Pieces that fit without any play have some when all are a hair smaller. */
+function playOfDrawnIn(groups: readonly Group[]): Play {
+  const fitsOf = (by: number) => inTurn(groups, ({ rough, usable }) => fitOf(drawnIn(rough, by), usable))
+  // where even smaller pieces have nothing in common it is known at once
+  if (fitsOf(EXACT_FIT + BEYOND_ROUNDING).failed) return { region: [], exact: false }
+  const region = intersectAll(groups.map(({ rough, usable }) => fitOf(drawnIn(rough, EXACT_FIT), usable)))
   return { region, exact: region.length > 0 }
 }
 
-function playOfGroups(groups: readonly Group[]): Play {
-  const plays: Region<'leaf'>[] = []
-  let exact = false
-  for (const { rough, usable } of groups) {
-    const fit = innerFitExact(usable, atOrigin(rough))
-    if (fit.region.length === 0) return { region: [], exact: false }
-    exact ||= fit.exact
-    plays.push(fit.region)
+/**
+ * The fits of some groups, and what they have in common, found one after the other up to the group that leaves nothing.
+ * Each step rounds to the grid once more: in the end all fits are best put together anew, as a tree.
+ */
+function inTurn(groups: readonly Group[], fit: (group: Group) => Region<'leaf'>) {
+  const fits: Region<'leaf'>[] = []
+  let common: Region<'leaf'> = []
+  for (const group of groups) {
+    const own = fit(group)
+    common = fits.length > 0 ? intersectAll([common, own]) : own
+    if (common.length === 0) return { fits, common, failed: group }
+    fits.push(own)
   }
-  const region = plays.length === 1 ? plays[0]! : intersectAll(plays)
-  return { region: exact ? region : withoutDust(region), exact }
+  return { fits, common, failed: null }
 }
+
+/** Whoever left nothing most likely does again: when it is asked first the others need not be. */
+const firstOf = (groups: readonly Group[], failed: Group | null): readonly Group[] =>
+  failed ? [failed, ...groups.filter((other) => other !== failed)] : groups
 
 // what is left where two plays only touch is no room to move; the exact search looks there again
 const withoutDust = (region: Region<'leaf'>): Region<'leaf'> => region.filter((polygon) => polygonArea(polygon) > 1e-4)
@@ -73,7 +89,18 @@ export function groupsOfEqualPieces(fittings: readonly Fitting[], answers: Answe
     const shape = shapeOf(fitting.rough)
     byShape.set(shape, [...(byShape.get(shape) ?? []), fitting])
   }
-  return [...byShape.values()].map((alike) => ({ rough: alike[0]!.rough, usable: commonArea(alike, answers) }))
+  return [...byShape.values()].map((alike) => groupOf(alike, answers))
+}
+
+/** What the leaves have in common is found when it is first asked for: of pieces of which one has no place, mostly never. */
+function groupOf(alike: readonly Fitting[], answers: Answers): Group {
+  let found: Region<'leaf'> | null = null
+  return {
+    rough: alike[0]!.rough,
+    get usable() {
+      return (found ??= commonArea(alike, answers))
+    },
+  }
 }
 
 /** What the leaves have in common does not hang on the shape of the piece: remembered while only that changes. */
@@ -108,18 +135,11 @@ export const firstPosition = (play: Play): Point<'leaf'> | null => farthestInsid
 
 /** The least by which all pieces would have to shrink on every edge to fit, and where they then would; null if the wood is too small for anything. */
 export function leastShortfall(groups: readonly Group[]): { readonly by: number; readonly at: Point<'leaf'> } | null {
-  // tightest first, as far as is known: most sizes that fail then fail at once
-  let tried = groups
+  let tightestFirst = groups
   const playAt = (by: number): Region<'leaf'> | null => {
-    let region: Region<'leaf'> | null = null
-    for (const group of tried) {
-      const fit: Region<'leaf'> = fitOf(drawnIn(group.rough, by), group.usable)
-      region = region ? intersect(region, fit) : fit
-      if (region.length > 0) continue
-      tried = [group, ...tried.filter((other) => other !== group)]
-      return null
-    }
-    return region
+    const { common, failed } = inTurn(tightestFirst, ({ rough, usable }) => fitOf(drawnIn(rough, by), usable))
+    tightestFirst = firstOf(tightestFirst, failed)
+    return failed ? null : common
   }
   let [fails, works] = [0, 1]
   while (!playAt(works)) {

@@ -57,7 +57,12 @@ export function intersectAll<S extends Space>(regions: readonly Region<S>[]): Re
   if (level.length === 0) return []
   while (level.length > 2) {
     const next: GridRing[][] = []
-    for (let i = 0; i < level.length; i += 2) next.push(level[i + 1] ? bothPaths(level[i]!, level[i + 1]!) : level[i]!)
+    for (let i = 0; i < level.length; i += 2) {
+      const both = level[i + 1] ? bothPaths(level[i]!, level[i + 1]!) : level[i]!
+      // with nothing no more has anything in common
+      if (both.length === 0) return []
+      next.push(both)
+    }
     level = next
   }
   const [a, b] = level
