@@ -6,7 +6,7 @@ import { add, distance, type Point } from '../core/geometry/point'
 import { nearestInside } from '../core/geometry/pole'
 import type { Region } from '../core/geometry/polygon'
 import type { CellId, WindowGroup } from '../core/ids'
-import { shownGroup, windowName } from '../store/shown-window'
+import { moveLabel, shownGroup } from '../store/shown-window'
 import type { Workshop } from '../store/workshop.svelte'
 
 /** How far past the border a drag is pulled before it goes on beyond it, mm of leaf. */
@@ -27,7 +27,7 @@ interface Began {
   readonly play: Region<'leaf'>
 }
 
-function beginDrag({ face, session }: Workshop, cell: CellId): Began | null {
+function beginDrag({ face, session, derived: { parts: faces } }: Workshop, cell: CellId): Began | null {
   const held = face?.pieces.find((piece) => piece.cell.id === cell)
   if (!face || !held) return null
   const { group, position, play } = groupOf(face, held.cell.group)
@@ -35,7 +35,7 @@ function beginDrag({ face, session }: Workshop, cell: CellId): Began | null {
   if (group !== shownGroup(face, session.selected)) session.selected = { on: 'cell', cell }
   return {
     face,
-    label: `${face.part.name}: move ${windowName(group)}`,
+    label: moveLabel(face, faces, group),
     group,
     at: position,
     play: play.region,

@@ -12,6 +12,7 @@ import { joinedWords } from './jointing-words'
 import type { JudgedFace } from './judged-face'
 import { PAGE_ROOM, pageFoot, pageHead } from './page-head'
 import { faceSentence, hasCorners } from './border-sentence'
+import { alongString, stringPieces, type StringPiece } from './string-rows'
 import { STRIP_LONG, stripPlaces } from './tape'
 import { treeItems, treeHeight } from './jointing-tree'
 import { tickBox } from './draw-packet-card'
@@ -31,6 +32,8 @@ export function drawJointingOrder(face: JudgedFace, unit: LengthUnit, page: Page
     face.seams,
   )
   const joints = jointsInOrder(tree)
+  // the string comes between the whole field and the first of the border that is brought to it
+  const stringFrom = joints.findIndex(({ seams }) => seams.length === 0)
   const head = pageHead(page, face.part.name, 'Order of jointing and taping', faceSentence(face, unit))
   const foot = pageFoot(page, FOOT)
   const width = page.width - 2 * PAGE_ROOM
@@ -47,7 +50,8 @@ export function drawJointingOrder(face: JudgedFace, unit: LengthUnit, page: Page
   let y = Infinity
   for (const [i, joint] of joints.entries()) {
     const cutsFirst = joint.joint !== 'sheet' && joints[i - 1]?.joint === 'sheet'
-    if (y + (cutsFirst ? 2 * ROW : ROW) > foot.bottom) {
+    const string = i === stringFrom ? stringPieces(face) : []
+    if (y + (1 + (cutsFirst ? 1 : 0) + string.length) * ROW > foot.bottom) {
       const isFirst = pages.length === 0
       pages.push([...head.items, ...(isFirst ? [...lead.items, ...(drawn ?? [])] : []), ...foot.items])
       y = isFirst ? listTop : head.bottom + 2
@@ -56,6 +60,10 @@ export function drawJointingOrder(face: JudgedFace, unit: LengthUnit, page: Page
     }
     if (cutsFirst) {
       pages.at(-1)!.push(...cutRow(face, page, y))
+      y += ROW
+    }
+    for (const piece of string) {
+      pages.at(-1)!.push(...stringRow(piece, joint.stage, unit, page, y))
       y += ROW
     }
     pages.at(-1)!.push(...jointRow(face, joint, unit, page, y))
@@ -98,7 +106,7 @@ function stageWords(joints: readonly JoinedPieces[]): string {
 }
 
 /** Shares of the width. */
-const AT = { stage: 0, what: 0.075, seam: 0.5, length: 0.63, across: 0.77, shot: 0.9, taped: 0.975 }
+const AT = { stage: 0, what: 0.075, seam: 0.46, length: 0.62, across: 0.79, shot: 0.9, taped: 0.975 }
 
 const placeAt = (page: PageSize, share: number): number => PAGE_ROOM + share * (page.width - 2 * PAGE_ROOM)
 
@@ -135,6 +143,53 @@ const isRound = ({ seams }: JudgedFace, seam: JoinedSeam): boolean =>
   seams.some(({ letter, round }) => round && letter === seam.letter)
 
 function jointRow(face: JudgedFace, joint: JoinedPieces, unit: LengthUnit, page: PageSize, y: number): readonly Item[] {
+  // with a string between them border and field share no seam
+  const string = alongString(face, joint)
+  const letters = [...joint.seams.map(({ letter }) => letter), ...(string > 0 ? ['string'] : [])].join(' ')
+  const taped = [
+    ...joint.seams.map((seam) => ({ length: seam.length, round: isRound(face, seam) })),
+    ...(string > 0 ? [{ length: string, round: false }] : []),
+  ]
+  return row(page, y, {
+    stage: joint.stage,
+    what: joinedWords(face, joint),
+    seam: joint.straight ? letters : `${letters} fit`,
+    lengths: lengthWords(taped.map(({ length }) => bareLength(length, unit, 'seam'))),
+    strips: taped.reduce((sum, { length, round }) => sum + stripPlaces(length, round).length, 0),
+  })
+}
+
+/** `100.5, 380`; equal ones as `2 × 100.5`. */
+function lengthWords(lengths: readonly string[]): string {
+  const alike = [...new Set(lengths)].map((one) => ({ one, count: lengths.filter((other) => other === one).length }))
+  return alike.map(({ one, count }) => (count > 1 ? `${count} × ${one}` : one)).join(', ')
+}
+
+/** A piece of string: glued to the field, before the border is brought to it. */
+const stringRow = (
+  { where, length }: StringPiece,
+  stage: number,
+  unit: LengthUnit,
+  page: PageSize,
+  y: number,
+): readonly Item[] =>
+  row(page, y, {
+    stage,
+    what: `string, ${where}`,
+    seam: 'string',
+    lengths: bareLength(length, unit, 'seam'),
+    strips: stripPlaces(length, false).length,
+  })
+
+interface Row {
+  readonly stage: number
+  readonly what: string
+  readonly seam: string
+  readonly lengths: string
+  readonly strips: number
+}
+
+function row(page: PageSize, y: number, { stage, what, seam, lengths, strips }: Row): readonly Item[] {
   const put = (share: number, words: string, room: number, isBold = false) => {
     const weight = isBold ? 'bold' : 'regular'
     return text(
@@ -143,15 +198,11 @@ function jointRow(face: JudgedFace, joint: JoinedPieces, unit: LengthUnit, page:
       { size: 4.2, weight },
     )
   }
-  // with a string between them border and field share no seam
-  const isString = joint.seams.length === 0
-  const letters = isString ? 'string' : joint.seams.map(({ letter }) => letter).join(' ')
-  const strips = joint.seams.reduce((sum, seam) => sum + stripPlaces(seam.length, isRound(face, seam)).length, 0)
   return [
-    put(AT.stage, String(joint.stage), AT.what - AT.stage, true),
-    put(AT.what, joinedWords(face, joint), AT.seam - AT.what),
-    put(AT.seam, joint.straight ? letters : `${letters} fit`, AT.length - AT.seam, true),
-    put(AT.length, joint.seams.map(({ length }) => bareLength(length, unit, 'seam')).join(', '), AT.across - AT.length),
+    put(AT.stage, String(stage), AT.what - AT.stage, true),
+    put(AT.what, what, AT.seam - AT.what),
+    put(AT.seam, seam, AT.length - AT.seam, true),
+    put(AT.length, lengths, AT.across - AT.length),
     put(AT.across, String(strips), AT.shot - AT.across),
     tickBox(placeAt(page, AT.shot), y + 3.2),
     tickBox(placeAt(page, AT.taped), y + 3.2),

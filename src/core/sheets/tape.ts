@@ -26,7 +26,7 @@ export function stripPlaces(length: number, round: boolean): readonly number[] {
 const PAPER = '#d9d9d9'
 
 /** What is taped: a seam, or a string along one edge of the field. */
-interface Taped {
+export interface Taped {
   readonly line: readonly Point<'panel'>[]
   readonly length: number
   readonly round: boolean
@@ -40,7 +40,7 @@ export function tapeItems(
 ): readonly Item[] {
   const taped = [
     ...seams.map(({ line: on, length, round }): Taped => ({ line: on, length, round })),
-    ...(border?.string ? alongString(border.string.outside) : []),
+    ...(border?.string ? stringRuns(border.string.outside) : []),
   ]
   return taped.flatMap(({ line: on, length, round }) => {
     const points = on.map(onSheet)
@@ -54,7 +54,7 @@ export function tapeItems(
 }
 
 /** A string from corner to corner; all round where there are none. */
-function alongString({ ring, edges }: Outline<'panel'>): readonly Taped[] {
+export function stringRuns({ ring, edges }: Outline<'panel'>): readonly Taped[] {
   const count = ring.length
   const begins = ring.flatMap((_, i) => (edges[i]!.source === edges[(i + count - 1) % count]!.source ? [] : [i]))
   const ends = begins.length > 0 ? begins : [0]
