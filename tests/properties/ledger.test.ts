@@ -9,12 +9,14 @@
 import { describe, expect, it } from 'vitest'
 import { markCut, unmarkCut } from '../../src/core/commands/cut-commands'
 import { commandSentence } from '../../src/core/commands/command-trouble'
+import { changeBorder, removeBorder } from '../../src/core/commands/border-commands'
 import { chooseLeaf, changeRecipe, setPosition } from '../../src/core/commands/face-commands'
 import { finishPart, reopenPart } from '../../src/core/commands/finish-commands'
 import { setLeaves } from '../../src/core/commands/flitch-commands'
 import { holdCuts } from '../../src/core/commands/hold-cuts'
 import { changePart, removePart } from '../../src/core/commands/part-commands'
 import { derive } from '../../src/core/derive'
+import { isBorderPiece } from '../../src/core/faces/window-group'
 import { withoutMemory } from '../../src/core/fit/answers'
 import { boxAround, boxCentre } from '../../src/core/geometry/box'
 import { intersect } from '../../src/core/geometry/clip'
@@ -22,7 +24,7 @@ import { point } from '../../src/core/geometry/point'
 import { regionArea, type Ring } from '../../src/core/geometry/polygon'
 import { present } from '../../src/core/invariant'
 import type { Job } from '../../src/core/job/job'
-import { rectangle } from '../../src/core/job/usual'
+import { rectangle, usualBorder } from '../../src/core/job/usual'
 import { readJob } from '../../src/core/job/read-job'
 import { writeJob } from '../../src/core/job/write-job'
 import { gateWords } from '../../src/core/ledger/gate-wording'
@@ -331,6 +333,30 @@ describe('what has been cut', () => {
       setLeaves(job, 'flitch', [2, 3, 4]),
     ])
       expect(next.ok).toBe(false)
+  })
+
+  it('[Z4] stays when a border beside it would want other wood, and the border may still change where it leaves it', () => {
+    const plainPart = { ...door, width: 500, recipe: strips({}) }
+    const bordered = jobOf([{ ...plainPart, border: usualBorder(plainPart, flitchOf()) }], flitchOf())
+    const all = cutsOf(bordered)
+    const isOfBorder = ({ cell }: PlannedCut) => isBorderPiece(cell)
+    const after = (cuts: readonly PlannedCut[], next: (job: Job) => ReturnType<typeof changeBorder>) => {
+      const before = done(bordered, cuts)
+      const result = holdCuts(before, next(before), withoutMemory)
+      return result.ok ? 'taken' : commandSentence(result.reason)
+    }
+    const wider = (of: Job) => changeBorder(of, 'door', { width: bordered.parts[0]!.border!.width + 10 })
+    const narrower = (of: Job) => changeBorder(of, 'door', { width: bordered.parts[0]!.border!.width - 10 })
+    const field = all.filter((cut) => !isOfBorder(cut))
+    // a wider border leaves the field less, a narrower one wants more of it than was cut
+    expect(after(field, wider)).toBe('taken')
+    expect(after(field, narrower)).toMatch(
+      /^Leaf \d+ is cut for \w+ of “Door”, and this needs [\d.]+ mm of wood beyond the cut\. If it was not cut after all,/,
+    )
+    expect(after(all.filter(isOfBorder), (of) => removeBorder(of, 'door'))).toMatch(/no such piece any more/)
+    expect(after(field, (of) => changeRecipe(of, 'door', { count: 1 }))).toMatch(
+      /^Leaf \d+ is cut for \w+ of “Door”, and /,
+    )
   })
 
   it('[Z4] lets go on whatever leaves it as it is, a smaller piece of it too', () => {

@@ -2,8 +2,7 @@ import type { Part } from '../job/job'
 import type { PartFlitches } from '../job/part-flitches'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
-import { hasPlace } from './fits'
-import { layFace } from './lay-face'
+import { wouldHavePlace } from './lay-face'
 
 /** Finished, mm. */
 export interface FaceSize {
@@ -27,7 +26,7 @@ export function largestFace(part: Part, flitches: PartFlitches, shop: Shop, answ
     width: (part.width * size) / longer,
     length: (part.length * size) / longer,
   })
-  const fits = (size: number) => hasPlace(layFace(sized(size), flitches, shop, answers))
+  const fits = (size: number) => wouldHavePlace(sized(size), flitches, shop, answers)
   let [works, fails] = fits(longer) ? [longer, longer * 2] : [0, longer]
   while (works > 0 && works < MOST && fits(fails)) [works, fails] = [fails, fails * 2]
   while (fails - works > PRECISION) {

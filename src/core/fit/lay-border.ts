@@ -24,7 +24,7 @@ import { shareOf } from '../patterns/shared-leaves'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
 import { woodOf, type PartWood } from './part-wood'
-import type { Play } from './play'
+import type { Group, Play } from './play'
 import { placeInPlay, playFor, roughOf, seedFor, shortfallOf, type Seed, type Shortfall } from './seeds'
 
 /** A border with its own window, before its pieces are placed. */
@@ -36,13 +36,28 @@ export interface BorderSeeds {
   readonly shortfall: Shortfall
 }
 
+/** The border on its leaves, and where it lies. */
 export function layBorder(
+  part: BorderedPart,
+  flitch: Flitch,
+  within: { readonly sheet: Outline<'panel'>; readonly fieldLeaves: number },
+  shop: Shop,
+  answers: Answers,
+): BorderSeeds {
+  const { seeds, leaves, play, groups } = dealBorder(part, flitch, within, shop, answers)
+  const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
+  const position = part.positions[BORDER] ?? placeInPlay(play, shortfall, flitch, answers)
+  return { seeds, leaves, play, position, shortfall }
+}
+
+/** The border dealt to its leaves, and the play that it has there. */
+export function dealBorder(
   part: BorderedPart,
   flitch: Flitch,
   { sheet, fieldLeaves }: { readonly sheet: Outline<'panel'>; readonly fieldLeaves: number },
   shop: Shop,
   answers: Answers,
-): BorderSeeds {
+): Pick<BorderSeeds, 'seeds' | 'leaves' | 'play'> & { readonly groups: readonly Group[] } {
   const wood = woodOf(part, flitch, shop, answers)
   const between = shop.betweenPieces
   const pieces = bandPieces(part, sheet).map((piece) => bandCell(part, piece))
@@ -55,10 +70,7 @@ export function layBorder(
     (count) => playFor(seedsOn(count), answers).play.region.length > 0,
   )
   const seeds = seedsOn(leaves)
-  const { play, groups } = playFor(seeds, answers)
-  const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
-  const position = part.positions[BORDER] ?? placeInPlay(play, shortfall, flitch, answers)
-  return { seeds, leaves, play, position, shortfall }
+  return { seeds, leaves, ...playFor(seeds, answers) }
 }
 
 function leavesFor(

@@ -1,7 +1,7 @@
 import { point, type Point } from '../geometry/point'
 import { boxAround, boxGrown } from '../geometry/box'
 import type { Outline } from '../geometry/panel-outline'
-import { transformRegion, type Region, type Ring } from '../geometry/polygon'
+import { regionArea, transformRegion, type Region, type Ring } from '../geometry/polygon'
 import { rotation, type Transform } from '../geometry/transform'
 import { patternSizes, threeSizes, type ThreeSizes } from '../faces/face'
 import { cutCells, taggedField, taggedSheet, type Cell } from '../faces/cells'
@@ -21,7 +21,7 @@ import { turnedPlan } from '../patterns/turned-plan'
 import type { MadeUpLeaf } from '../scarf/made-up-leaf'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
-import { layBorder } from './lay-border'
+import { dealBorder, layBorder } from './lay-border'
 import type { MakeUpVoid } from './make-up-run'
 import { woodOf, type PartWood } from './part-wood'
 import { logPlacement, onLeaf, originOnLeaf, placement, type WindowPlace } from './placement'
@@ -137,34 +137,10 @@ export const fieldPieces = ({ pieces }: LaidFace): readonly Piece[] =>
 /** Lays the face of a part: resolves its recipe, cuts its cells, gives them leaves, and finds the play and the position. */
 export function layFace(part: Part, flitches: PartFlitches, shop: Shop, answers: Answers): LaidFace {
   const { field: flitch } = flitches
-  const sizes = threeSizes(part)
-  const sheet = sizes.outlines.sheet
-  const wood = woodOf(part, flitch, shop, answers)
-  const resolved = resolveRecipe(
-    part,
-    patternSizes(part, shop),
-    patternSheet(part, sizes),
-    turnedRun(wood.run(), part.windowTurn),
-    (count) =>
-      playFor(
-        fieldSeeds(
-          part,
-          flitch,
-          planFor(part, flitch, shop, { count, bands: null, position: null, bare: 0 }),
-          sheet,
-          wood,
-        ),
-        answers,
-      ).play.region.length > 0,
-  )
-  const plan = planFor(part, flitch, shop, resolved)
-  const seeds = fieldSeeds(part, flitch, plan, sheet, wood)
-  const { play, groups } = playFor(seeds, answers)
+  const { sizes, resolved, plan, seeds, play, groups } = dealField(part, flitch, shop, answers)
   const shortfall = play.region.length > 0 ? null : shortfallOf(seeds, groups, answers)
   const position = resolved.position ?? part.positions[WINDOW] ?? placeInPlay(play, shortfall, flitch, answers)
-  const border = isBordered(part)
-    ? layBorder(part, flitches.border, { sheet, fieldLeaves: leavesTaken(plan) }, shop, answers)
-    : null
+  const border = isBordered(part) ? layBorder(part, flitches.border, borderWithin(sizes, plan), shop, answers) : null
   return {
     part,
     flitch,
@@ -189,6 +165,51 @@ export function layFace(part: Part, flitches: PartFlitches, shop: Shop, answers:
       string: stringOf(part),
     },
   }
+}
+
+/** Whether a face has a place as `hasPlace` says, without looking for where it would lie and what would be lacking. */
+export function wouldHavePlace(part: Part, flitches: PartFlitches, shop: Shop, answers: Answers): boolean {
+  const { sizes, resolved, plan, seeds, play } = dealField(part, flitches.field, shop, answers)
+  if (resolved.bare >= BARE || !isDealt({ seeds, play })) return false
+  return !isBordered(part) || isDealt(dealBorder(part, flitches.border, borderWithin(sizes, plan), shop, answers))
+}
+
+/** Less of a sheet that finds no wood is nothing. */
+export const BARE = 0.01
+
+const isDealt = ({ seeds, play }: { readonly seeds: readonly Seed[]; readonly play: Play }): boolean =>
+  regionArea(play.region) > 0 && seeds.every(({ leaf }) => leaf !== null)
+
+const borderWithin = ({ outlines }: ThreeSizes, plan: Plan) => ({
+  sheet: outlines.sheet,
+  fieldLeaves: leavesTaken(plan),
+})
+
+/** The field of a part: its recipe resolved, its cells dealt to leaves, and the play that they have there. */
+function dealField(part: Part, flitch: Flitch, shop: Shop, answers: Answers) {
+  const sizes = threeSizes(part)
+  const sheet = sizes.outlines.sheet
+  const wood = woodOf(part, flitch, shop, answers)
+  const resolved = resolveRecipe(
+    part,
+    patternSizes(part, shop),
+    patternSheet(part, sizes),
+    turnedRun(wood.run(), part.windowTurn),
+    (count) =>
+      playFor(
+        fieldSeeds(
+          part,
+          flitch,
+          planFor(part, flitch, shop, { count, bands: null, position: null, bare: 0 }),
+          sheet,
+          wood,
+        ),
+        answers,
+      ).play.region.length > 0,
+  )
+  const plan = planFor(part, flitch, shop, resolved)
+  const seeds = fieldSeeds(part, flitch, plan, sheet, wood)
+  return { sizes, resolved, plan, seeds, ...playFor(seeds, answers) }
 }
 
 /** The box that a pattern divides, about the middle of the field. */

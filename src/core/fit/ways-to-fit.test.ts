@@ -12,7 +12,7 @@ import { reportSeams } from '../seams/seam-report'
 import { USUAL_SHOP } from '../shop'
 import { withoutMemory } from './answers'
 import { hasPlace } from './fits'
-import { layFace } from './lay-face'
+import { layFace, wouldHavePlace } from './lay-face'
 import { waysToFit } from './ways-to-fit'
 
 const flitchOf = (count: number, sizeOf: (number: number) => readonly [number, number]): Flitch =>
@@ -79,8 +79,11 @@ describe('ways to fit', () => {
     if (scarf?.remedy !== 'make up' || scarf.makeUp?.how !== 'longer') throw new Error('no scarf')
     expect(scarf.cell).toBe('run')
     expect(wrongAfter(short, door, scarf)).toEqual([])
-    const laid = layFace({ ...door, madeUp: { run: scarf.makeUp } }, allFrom(short), USUAL_SHOP, withoutMemory)
+    const made = { ...door, madeUp: { run: scarf.makeUp } }
+    const laid = layFace(made, allFrom(short), USUAL_SHOP, withoutMemory)
     expect(hasPlace(laid)).toBe(true)
+    const would = (one: typeof door) => wouldHavePlace(one, allFrom(short), USUAL_SHOP, withoutMemory)
+    expect([would(made), would(door)]).toEqual([true, false])
     // the seam crosses the scarf: on either side of it the same halves meet, and mirror
     const [seam] = reportSeams(laid)
     expect(seam!.sides.map(({ meets }) => meets)).toEqual(['mirrors', 'mirrors'])

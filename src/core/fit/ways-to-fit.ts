@@ -10,10 +10,9 @@ import type { LeafCount, Recipe, StripRecipe } from '../patterns/recipe'
 import type { Sound } from '../scarf/extension'
 import type { Shop } from '../shop'
 import type { Answers } from './answers'
-import { hasPlace } from './fits'
 import { governingLeaves, type Governing } from './governing'
 import { jointSearch, NO_STOCK, type Fits, type Stock } from './joint-ways'
-import { layFace, type LaidFace } from './lay-face'
+import { layFace, wouldHavePlace, type LaidFace } from './lay-face'
 import { WINDOW } from '../faces/window-group'
 
 /** Why a face does not fit, and every least change that would make it. */
@@ -58,7 +57,7 @@ export function* waysToFitInSteps(
 ): Generator<FitStep, void, void> {
   const free: Part = { ...part, positions: withoutWindow(part) }
   const face = layFace(free, flitches, shop, answers)
-  const fits: Fits = (changed) => hasPlace(layFace(changed, flitches, shop, answers))
+  const fits: Fits = (changed) => wouldHavePlace(changed, flitches, shop, answers)
   const governing = governingLeaves(face, answers)
   let ways: readonly Remedy[] = []
   const found = (share: number, more: readonly Remedy[], scarf: FitAdvice['scarf'] = null): FitStep => {
