@@ -195,21 +195,27 @@ function withBeside({ min, max }: Box<'panel'>, beside: FaceScene['beside'], sha
 
 const FINISHED_MARGINS = { top: 60, right: 32, bottom: 32, left: 32 }
 
-/** All that lines, tags and markers are drawn from: while the window is dragged it stays the same and only wood is drawn. */
+/**
+ * All that lines, tags and markers are drawn from: while the window is dragged it stays the same and only wood is drawn.
+ * To a thousandth: what is worked out anew at every step comes out a hair's breadth different.
+ */
 const marksKey = (scene: FaceScene): string =>
-  JSON.stringify({
-    ...scene,
-    cells: scene.cells.map(({ id, ring, leaf, turnedOver, leafToPanel: { a, b, c, d } }) => [
-      id,
-      ring,
-      leaf,
-      turnedOver,
-      a,
-      b,
-      c,
-      d,
-    ]),
-  })
+  JSON.stringify(
+    {
+      ...scene,
+      cells: scene.cells.map(({ id, ring, leaf, turnedOver, leafToPanel: { a, b, c, d } }) => [
+        id,
+        ring,
+        leaf,
+        turnedOver,
+        a,
+        b,
+        c,
+        d,
+      ]),
+    },
+    (_, value: unknown) => (typeof value === 'number' ? Math.round(value * 1000) / 1000 : value),
+  )
 
 const setCursor = (container: HTMLElement, cursor: string | null): void => {
   container.style.cursor = cursor ?? ''
