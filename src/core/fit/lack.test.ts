@@ -90,7 +90,7 @@ describe('lacksOf', () => {
   it('[F28] larger by what it lacks at each side, a leaf holds the piece; no side alone would need less', () => {
     const wrong: string[] = []
     let lacking = 0
-    for (let seed = 1; seed <= 120; seed++) {
+    for (let seed = 1; seed <= 200; seed++) {
       const { rough, usable } = anyLack(chanceFrom(seed))
       const lacks = lacksOf(rough, usable)
       if (lacks.length === 0) continue
@@ -99,11 +99,12 @@ describe('lacksOf', () => {
       if (missingFrom([[rough]], larger) > 0.6) wrong.push(`${seed} still lacks ${missingFrom([[rough]], larger)}`)
       const most = Math.max(...lacks.map(({ by }) => by))
       for (const side of SIDES) {
-        const less = enlarged(usable, side, most * 0.9 - 1)
+        const less = enlarged(usable, side, most - SLACK)
         if (
-          most > 2 &&
-          missingFrom([[rough]], less) < 0.01 &&
-          missingFrom(shorter(rough, side, most * 0.9 - 1), usable) < 0.01
+          most > SLACK &&
+          !hasKnots(usable) &&
+          missingFrom([[rough]], less) < 1e-4 &&
+          missingFrom(shorter(rough, side, most - SLACK), usable) < 1e-4
         )
           wrong.push(`${seed}: less will do at ${side}`)
       }
@@ -113,6 +114,9 @@ describe('lacksOf', () => {
   })
 })
 
+// a knot may be passed by the piece more cheaply than it is told
+const hasKnots = (usable: Region<'leaf'>) => usable.some(({ length }) => length > 1)
+const SLACK = 0.5
 const SIDES: readonly LeafSide[] = ['numbered end', 'far end', 'left edge', 'right edge']
 
 /** A convex piece with what goes at a side taken off, as far along the grain or across it from its border. */
@@ -123,14 +127,14 @@ function shorter(rough: Ring<'leaf'>, side: LeafSide, by: number): Region<'leaf'
 
 const missingFrom = (piece: Region<'leaf'>, usable: Region<'leaf'>) => regionArea(regionLess(piece, usable))
 
-/** A wild leaf, its ends slanted or as a whole turned, and a piece that lies about in its middle or off it. */
+/** A wild leaf, some with knots, its ends slanted or as a whole turned, and a piece that lies about in its middle or off it. */
 function anyLack(chance: Chance): { readonly rough: Ring<'leaf'>; readonly usable: Region<'leaf'> } {
   const slant = spread(chance, -0.4, 0.4)
   const leaf = leafWithHoles(chance, {
     width: 200,
     length: 600,
     points: whole(chance, 4, 60),
-    holes: 0,
+    holes: whole(chance, -3, 3) > 0 ? 2 : 0,
   })
   const slanted = leaf.map((ring) =>
     ring.map(({ x, y }) => point<'leaf'>(x, y + slant * x)),
