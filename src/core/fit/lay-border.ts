@@ -60,7 +60,7 @@ export function dealBorder(
 ): Pick<BorderSeeds, 'seeds' | 'leaves' | 'play'> & { readonly groups: readonly Group[] } {
   const wood = woodOf(part, flitch, shop, answers)
   const between = shop.betweenPieces
-  const pieces = bandPieces(part, sheet).map((piece) => bandCell(part, piece))
+  const pieces = bandCells(part, sheet, answers)
   const seedsOn = (leaves: number) => seedsOf(part, flitch, pieces, { leaves, fieldLeaves, between }, wood)
   const leaves = leavesFor(
     part,
@@ -111,6 +111,14 @@ interface BandCell {
   readonly rough: Ring<'window'>
   /** What it takes of its leaf in the direction in which the next one follows, and its middle the other way. */
   readonly takes: { readonly low: number; readonly high: number; readonly middle: number }
+}
+
+/** Its pieces hang on sizes and shape alone: they stay while windows and leaves are changed. */
+function bandCells(part: BorderedPart, sheet: Outline<'panel'>, answers: Answers): readonly BandCell[] {
+  const { outline, core, overhang, border, width, length, allowance, laterAllowance } = part
+  return answers('band', [outline, core, overhang, border, width, length, allowance, laterAllowance], () =>
+    bandPieces(part, sheet).map((piece) => bandCell(part, piece)),
+  )
 }
 
 function bandCell(part: BorderedPart, piece: BandPiece): BandCell {
