@@ -1,6 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { intersect, intersectAll, regionLess, symmetricDifference, unite, withoutSlivers, woundRegion } from './clip'
+import {
+  intersect,
+  intersectAll,
+  regionLess,
+  regionLessOnGrid,
+  symmetricDifference,
+  unite,
+  withoutSlivers,
+  woundRegion,
+} from './clip'
 import { toGridRing } from './clip-grid'
 import { point } from './point'
 import { regionArea, signedArea, type Region, type Ring } from './polygon'
@@ -37,6 +46,9 @@ describe('regions combined', () => {
     { what: 'less one across', made: regionLess(square, across), area: 75, polygons: 1, holes: 0 },
     { what: 'less one apart', made: regionLess(square, apart), area: 100, polygons: 1, holes: 0 },
     { what: 'less itself', made: regionLess(square, square), area: 0, polygons: 0, holes: 0 },
+    { what: 'less one within, on the grid', made: regionLessOnGrid(square, within), area: 96, polygons: 1, holes: 1 },
+    { what: 'less two, on the grid', made: regionLessOnGrid(square, within, across), area: 72, polygons: 1, holes: 0 },
+    { what: 'less one apart, on the grid', made: regionLessOnGrid(square, apart), area: 100, polygons: 1, holes: 0 },
     { what: 'nothing less something', made: regionLess<'panel'>([], square), area: 0, polygons: 0, holes: 0 },
     { what: 'in one but not both', made: symmetricDifference(square, across), area: 150, polygons: 2, holes: 0 },
     { what: 'many', made: intersectAll([square, across, holed]), area: 16, polygons: 1, holes: 0 },
@@ -113,6 +125,7 @@ describe('regions combined', () => {
         const both = regionArea(intersect(a, b))
         expect(regionArea(unite(a, b))).toBeCloseTo(areaA + areaB - both, 6)
         expect(regionArea(regionLess(a, b))).toBeCloseTo(areaA - both, 6)
+        expect(regionArea(symmetricDifference(regionLessOnGrid(a, b), regionLess(a, b)))).toBeLessThan(0.01)
         expect(regionArea(symmetricDifference(a, b))).toBeCloseTo(areaA + areaB - 2 * both, 6)
         expect(regionArea(intersectAll([a, b]))).toBeCloseTo(both, 6)
       }),

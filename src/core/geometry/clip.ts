@@ -44,6 +44,14 @@ export function regionLess<S extends Space>(region: Region<S>, ...taken: readonl
   return meeting.length === 0 ? snappedRegion(region) : combine('difference', [region, ...meeting])
 }
 
+/** As `regionLess` but a few times faster: whole numbers of the grid throughout, so that meeting points are rounded to it. */
+export function regionLessOnGrid<S extends Space>(region: Region<S>, ...taken: readonly Region<S>[]): Region<S> {
+  if (region.length === 0) return []
+  const box = regionBox(region)
+  const meeting = taken.filter((other) => other.length > 0 && boxesMeet(box, regionBox(other)))
+  return meeting.length === 0 ? snappedRegion(region) : combineWhole('difference', [region, ...meeting])
+}
+
 /** What lies in one of two regions but not in both. */
 export const symmetricDifference = <S extends Space>(a: Region<S>, b: Region<S>): Region<S> => combine('xor', [a, b])
 

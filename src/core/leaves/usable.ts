@@ -1,4 +1,4 @@
-import { regionLess } from '../geometry/clip'
+import { regionLessOnGrid } from '../geometry/clip'
 import { erodedByBox } from '../geometry/inner-fit'
 import { grown } from '../geometry/offset'
 import type { Polygon, Region } from '../geometry/polygon'
@@ -22,7 +22,7 @@ export const defectsToAvoid = (leaf: Leaf, shop: Shop, showClass: ShowClass): re
  */
 export function usableArea(flitch: Flitch, leaf: Leaf, shop: Shop, showClass: ShowClass): Region<'leaf'> {
   const sound = erodedByBox<'leaf'>([[leafOutline(flitch, leaf)]], flitch.sideMargin, flitch.endMargin)
-  return regionLess(sound, ...defectsToAvoid(leaf, shop, showClass).map((defect) => defectArea(defect, shop)))
+  return regionLessOnGrid(sound, ...defectsToAvoid(leaf, shop, showClass).map((defect) => defectArea(defect, shop)))
 }
 
 /**
@@ -43,5 +43,8 @@ export function rawWoodFor(
 ): Region<'leaf'> {
   // less by a hair than is kept between pieces, so that one that keeps just that lies clear
   const kerf = Math.max(0, betweenPieces - 0.05)
-  return regionLess(usable, ...cutForOthers(leaf, piece).map((ring) => grown<'leaf'>({ shape: 'area', ring }, kerf)))
+  return regionLessOnGrid(
+    usable,
+    ...cutForOthers(leaf, piece).map((ring) => grown<'leaf'>({ shape: 'area', ring }, kerf)),
+  )
 }
