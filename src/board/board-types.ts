@@ -323,6 +323,8 @@ export interface OutlineScene {
   readonly colours: BoardColours
   readonly number: number | null
   readonly outline: Ring<'leaf'>
+  /** Edges of it that could not be told from the table and have not been moved since: drawn dashed. */
+  readonly unsure: readonly Edge<'leaf'>[]
   readonly wood: LeafWood
   readonly tool: OutlineTool
   /** The kind given to a spot or an area that is drawn; a line is a split. */

@@ -1,4 +1,5 @@
 import type { Point } from '../core/geometry/point'
+import type { Edge } from '../core/geometry/polygon'
 import type { CellId, DefectId, FlitchId, LeafRef, PartId } from '../core/ids'
 
 export type Station = 'flitch' | 'parts' | 'face' | 'cutting' | 'press'
@@ -46,6 +47,17 @@ export class Session {
 
   /** null: with seams, numbers and sizes, as it is worked on. */
   finishedLook: FinishedLook | null = $state.raw(null)
+
+  #unsure: ReadonlyMap<string, readonly Edge<'leaf'>[]> = $state.raw(new Map())
+
+  /** Keeps which edges of a leaf's outline could not be told from the table when its photograph was taken. */
+  setUnsure({ flitch, leaf }: LeafRef, edges: readonly Edge<'leaf'>[]): void {
+    this.#unsure = new Map(this.#unsure).set(`${flitch} ${leaf}`, edges)
+  }
+  /** As they were then: the outline may have been changed since. */
+  unsureOf({ flitch, leaf }: LeafRef): readonly Edge<'leaf'>[] {
+    return this.#unsure.get(`${flitch} ${leaf}`) ?? []
+  }
 
   get station(): Station {
     return this.#station

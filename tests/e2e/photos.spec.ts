@@ -77,7 +77,7 @@ test('photographs become leaves, and all is undone', { tag: '@mouse' }, async ({
       file('huge.png', emptyPng(10_000, 8_000)),
     ])
     await expect(card(page, 5)).toContainText('This is not a picture that the browser can open')
-    await expect(card(page, 6)).toContainText('80 megapixels (10000 x 8000); 64 is the most')
+    await expect(card(page, 6)).toContainText('80 megapixels (10000 × 8000); 64 is the most')
   })
 
   await test.step('a knot is marked and a book match laid', async () => {

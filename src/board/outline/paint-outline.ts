@@ -46,6 +46,7 @@ export function paintOutlineMarks(
   ctx.beginPath()
   traceRing(ctx, toScreen, ring)
   twice(ctx, colours, 2)
+  if (!draft.outline) paintUnsure(ctx, scene, view)
   if (scene.tool === 'outline') paintPoints(ctx, ring, draft.focus, view, colours)
   if (draft.shape) drawDefect(ctx, toScreen, draft.shape, colours, true)
   paintCorners(ctx, draft.corners, view, colours)
@@ -63,6 +64,29 @@ function twice(ctx: CanvasRenderingContext2D, colours: BoardColours, width: numb
   ctx.lineWidth = width
   ctx.strokeStyle = colours.dark ? '#0a6a72' : colours.act
   ctx.stroke()
+}
+
+/** Dashed, over the line: what could not be told from the table, until a point of it is moved. */
+function paintUnsure(ctx: CanvasRenderingContext2D, { unsure, colours }: OutlineScene, view: View): void {
+  if (unsure.length === 0) return
+  const toScreen = viewTransform<'leaf'>(view)
+  ctx.save()
+  ctx.beginPath()
+  let end: Point<'leaf'> | null = null
+  for (const { a, b } of unsure) {
+    // dashes run on over points
+    const [from, to] = [transformPoint(toScreen, a), transformPoint(toScreen, b)]
+    if (end?.x !== a.x || end.y !== a.y) ctx.moveTo(from.x, from.y)
+    ctx.lineTo(to.x, to.y)
+    end = b
+  }
+  ctx.lineWidth = 4
+  ctx.strokeStyle = '#ffffff'
+  ctx.stroke()
+  ctx.setLineDash([7, 5])
+  ctx.strokeStyle = colours.dark ? '#5a3ea8' : colours.note
+  ctx.stroke()
+  ctx.restore()
 }
 
 function dot(

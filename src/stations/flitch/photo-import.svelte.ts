@@ -2,6 +2,7 @@ import { takeFromPhoto, type FromPhoto } from '../../core/commands/photo-command
 import type { HowTheyLie, MarkRectangle } from '../../core/figure/photo/photo-view'
 import { boxAround } from '../../core/geometry/box'
 import { point, subtract, type Point } from '../../core/geometry/point'
+import { ringEdges, type Edge, type Ring } from '../../core/geometry/polygon'
 import type { FlitchId } from '../../core/ids'
 import type { Defect } from '../../core/leaves/leaf'
 import type { PhotoShelf } from '../../store/photo-shelf'
@@ -100,6 +101,7 @@ export class PhotoImport {
     const next = takeFromPhoto(this.workshop.job, { flitch: this.flitch(), leaf: item.leaf }, told)
     if (!this.workshop.act(`Leaf ${item.leaf}: its photograph`, next)) return
     URL.revokeObjectURL(item.state.picture)
+    this.workshop.session.setUnsure({ flitch: this.flitch(), leaf: item.leaf }, unsureEdges(photo, told.outline ?? []))
     this.#put({ ...item, state: { is: 'taken' } })
   }
 
@@ -162,6 +164,10 @@ function toldOf(photo: ReadPhoto, hash: string, accepted: readonly string[]): Fr
     outline: outline ? outline.map(moved) : null,
     defects,
   }
+}
+
+function unsureEdges({ outline: found }: ReadPhoto, taken: Ring<'leaf'>): readonly Edge<'leaf'>[] {
+  return found.ok ? ringEdges(taken).filter((_, i) => found.value.unsure[i]) : []
 }
 
 const rounded = ({ x, y }: Point<'leaf'>): Point<'leaf'> => point(Math.round(x * 100) / 100, Math.round(y * 100) / 100)
