@@ -10,7 +10,7 @@ export function photographOfBitmap(bitmap: ImageBitmap): Photograph {
   const { width, height } = bitmap
   const canvas = new OffscreenCanvas(1, 1)
   const context = canvas.getContext('2d', { willReadFrequently: true })
-  if (!context) throw new Error(`This browser has no room for a photograph of ${width} x ${height} pixels.`)
+  if (!context) throw new Error(`This browser has no room for a photograph of ${width} × ${height} pixels.`)
 
   let read: ImageData | null = null
 

@@ -97,9 +97,11 @@ const PREVIEW = 1_600
 async function encoded({ width, height, rgba }: Pixels): Promise<Pick<ReadPhoto, 'picture' | 'ending' | 'preview'>> {
   const { canvas, context } = canvasOf(width, height)
   context.putImageData(new ImageData(rgba as Uint8ClampedArray<ArrayBuffer>, width, height), 0, 0)
-  // a browser that can't write WebP gives PNG instead, and says so
-  const blob = await canvas.convertToBlob({ type: 'image/webp', quality: 0.88 })
-  const preview = await smaller(canvas, Math.min(1, PREVIEW / Math.max(width, height)))
+  // both at once: a browser writes pictures beside the worker. One that can't write WebP gives PNG instead, and says so
+  const [blob, preview] = await Promise.all([
+    canvas.convertToBlob({ type: 'image/webp', quality: 0.88 }),
+    smaller(canvas, Math.min(1, PREVIEW / Math.max(width, height))),
+  ])
   canvas.width = canvas.height = 0
   return {
     picture: new Uint8Array(await blob.arrayBuffer()),
@@ -123,6 +125,6 @@ async function smaller(from: OffscreenCanvas, share: number): Promise<Blob> {
 function canvasOf(width: number, height: number) {
   const canvas = new OffscreenCanvas(width, height)
   const context = canvas.getContext('2d')
-  if (!context) throw new Error(`This browser has no room for a picture of ${width} x ${height} pixels.`)
+  if (!context) throw new Error(`This browser has no room for a picture of ${width} × ${height} pixels.`)
   return { canvas, context }
 }
